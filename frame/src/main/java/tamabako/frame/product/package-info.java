@@ -1,0 +1,5 @@
+/// Work on a product.
+@NullMarked
+package tamabako.frame.product;
+
+import org.jspecify.annotations.NullMarked;
