@@ -1,0 +1,21 @@
+package tamabako.desk;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/// The program's one entry: the commands hang below it.
+@Command(
+        name = "tamabako",
+        mixinStandardHelpOptions = true,
+        version = "tamabako 0.1.0",
+        description = "The soroban teacher's tool. Without a command it starts the desk.",
+        subcommands = {CommandLine.HelpCommand.class})
+public final class Tamabako {
+
+    private Tamabako() {}
+
+    /// Runs one command and leaves with its exit code.
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new Tamabako()).execute(arguments));
+    }
+}
