@@ -1,0 +1,71 @@
+package tamabako.frame.walk;
+
+/// The loan that a total below zero is worked with, by the same rule as in
+/// [tamabako.frame.column.ColumnWork]: one from the imagined rod above the longer of frame and row,
+/// a larger one when it does not suffice, given back when the total has risen again.
+///
+/// Source: Heffelfinger and Flom, Abacus: Mystery of the Bead, negative numbers.
+final class Loan {
+
+    private static final int NONE = -1;
+
+    private final int places;
+    private int rod = NONE;
+
+    /// A loan for numbers whose rod `places` is the unit rod.
+    Loan(int places) {
+        this.places = places;
+    }
+
+    void clear() {
+        rod = NONE;
+    }
+
+    boolean runs() {
+        return rod != NONE;
+    }
+
+    /// What is lent, in units of the last place; 0 if nothing is.
+    long lent() {
+        return runs() ? PackedNumber.size(1L << (4 * rod)) : 0;
+    }
+
+    /// Lends for `row`, which takes more than `held`; gives what has to be added before it.
+    long lend(long held, long row) {
+        int old = rod;
+        long size = row & ~PackedNumber.MINUS;
+        rod = Math.max(places, Math.max(wholeDigits(size), wholeDigits(held)));
+        rod = Math.max(rod, old + 1);
+        if (Long.compareUnsigned(size, held | more(old)) > 0) {
+            rod++;
+        }
+        if (rod >= PackedNumber.RODS) {
+            rod = old;
+            throw PackedNumber.tooLong("This sum", PackedNumber.RODS + 1);
+        }
+        return more(old);
+    }
+
+    /// Gives the loan back if `held` holds it; what has to be taken, or 0.
+    long giveBack(long held) {
+        if (!runs() || held >>> (4 * rod) == 0) {
+            return 0;
+        }
+        long back = (1L << (4 * rod)) | PackedNumber.MINUS;
+        rod = NONE;
+        return back;
+    }
+
+    /// The new loan less the old one: a one, or a run of nines where the old one was.
+    private long more(int old) {
+        if (old == NONE) {
+            return 1L << (4 * rod);
+        }
+        long below = rod < PackedNumber.RODS ? (1L << (4 * rod)) - 1 : -1;
+        return 0xCCCC_CCCC_CCCC_CCCCL & below & -(1L << (4 * old));
+    }
+
+    private int wholeDigits(long size) {
+        return size == 0 ? places + 1 : PackedNumber.digits(size);
+    }
+}
