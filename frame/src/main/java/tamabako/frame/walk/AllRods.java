@@ -6,62 +6,64 @@ package tamabako.frame.walk;
 /// a digit adds it, borrows are carries, and the technique and the strokes are the same. So a row
 /// of either sign is worked by the same few lines, on rods that are `seen` from its side.
 ///
+/// The digits of a row come `raised` by three on every rod: then five lower beads run over into the
+/// upper bead, and two upper beads into the next rod, and one addition does the whole row.
+///
 /// Masks have one bit a rod, the highest of its four, unless said otherwise.
 final class AllRods {
 
     /// The upper bead of every rod.
     static final long UPPER = 0x8888_8888_8888_8888L;
 
-    /// The lower beads of every rod.
-    static final long LOWER = 0x7777_7777_7777_7777L;
-
-    /// Three on every rod: with it, five lower beads run over into the upper bead, and two upper
-    /// beads into the next rod.
-    static final long THREES = 0x3333_3333_3333_3333L;
-
     /// One on every rod.
     static final long ONES = 0x1111_1111_1111_1111L;
 
+    private static final long LOWER = 0x7777_7777_7777_7777L;
+    private static final long THREES = 0x3333_3333_3333_3333L;
     private static final long NINES_AND_ONE = 0xCCCC_CCCC_CCCC_CCCDL;
 
     private AllRods() {}
 
-    /// `held` as a row of `sign` sees it: itself for 0, what each rod lacks to nine for -1. Doing
-    /// it twice gives `held` again.
-    static long seen(long held, long sign) {
-        return (held ^ sign) + (NINES_AND_ONE & sign);
+    /// `rods` as they are for 0, and for -1 what each lacks to nine. Doing it twice gives `rods`
+    /// again.
+    static long seen(long rods, long side) {
+        return (rods ^ side) + (NINES_AND_ONE & side);
     }
 
-    /// Where the lower beads of both make five or more, before anything is carried.
-    static long fives(long seen, long digits) {
-        return ((seen & LOWER) + (digits & LOWER) + THREES) & UPPER;
+    /// The digits of a packed row, without its sign, three more on every rod.
+    static long raised(long row) {
+        return (row & ~PackedNumber.MINUS) + THREES;
+    }
+
+    /// Whether `sum`, which is `seen + raised`, carries off the highest rod.
+    static boolean runsOff(long sum, long raised) {
+        return Long.compareUnsigned(sum, raised) < 0;
     }
 
     /// Every carry of the whole row, ripples too: in the lowest bit of a rod that one is carried to
     /// it, in the highest that its lower beads make five with what is carried.
-    static long carries(long seen, long digits, long sum) {
-        return sum ^ seen ^ digits ^ THREES;
+    static long carries(long seen, long raised, long sum) {
+        return sum ^ seen ^ raised;
     }
 
-    /// `sum`, which is `seen + digits + THREES`, as the rods show it.
+    /// `sum` as the rods show it.
     static long shown(long sum, long carries) {
         return sum - 3 * ((~carries & UPPER) >>> 3);
     }
 
-    /// Negative where `sum` carries off the highest rod.
-    static long over(long seen, long digits, long sum) {
-        long raised = digits + THREES;
-        return (seen & raised) | ((seen | raised) & ~sum);
+    /// Where the lower beads of rod and digit make five or more, before anything is carried.
+    static long fives(long seen, long raised) {
+        return ((seen & LOWER) + (raised & LOWER)) & UPPER;
+    }
+
+    /// Where the digits have lower beads: every digit but 0 and 5.
+    static long lower(long raised) {
+        return (raised << 1) & UPPER;
     }
 
     /// What the rods show when every digit is on and nothing is carried yet.
-    static long uncarried(long seen, long digits, long fives) {
-        long lower = (seen & LOWER) + (digits & LOWER) - 5 * (fives >>> 3);
-        return lower | ((seen ^ digits ^ fives) & UPPER);
-    }
-
-    /// Where `digits` has lower beads: every digit but 0 and 5.
-    static long lower(long digits) {
-        return ((digits & LOWER) + LOWER) & UPPER;
+    static long uncarried(long seen, long raised, long fives) {
+        long lower = (seen & LOWER) + (raised & LOWER) - THREES - 5 * (fives >>> 3);
+        return lower | ((seen ^ raised ^ fives) & UPPER);
     }
 }

@@ -17,10 +17,9 @@ import tamabako.frame.Unworkable;
 /// place, and there are sixteen rods.
 public final class ColumnWalk {
 
-    private static final long LOWEST_BITS = AllRods.ONES;
-
     private final Loan loan;
-    private long held;
+    private long rods;
+    private long rodsSide;
     private int rows;
     private int digits;
     private int fives;
@@ -40,9 +39,6 @@ public final class ColumnWalk {
     /// A walk for numbers packed with `places` decimals, 0 to 14. They matter only to a total below
     /// zero, whose loan never comes from right of the unit rod.
     public ColumnWalk(int places) {
-        if (places < 0 || places >= PackedNumber.MOST_DIGITS) {
-            throw new IllegalArgumentException("A walk has 0 to 14 decimals, not " + places + ".");
-        }
         this.loan = new Loan(places);
     }
 
@@ -59,7 +55,8 @@ public final class ColumnWalk {
     /// Clears the frame and all counts.
     public void clear() {
         loan.clear();
-        held = 0;
+        rods = 0;
+        rodsSide = 0;
         rows = 0;
         digits = 0;
         fives = 0;
@@ -88,35 +85,36 @@ public final class ColumnWalk {
         }
     }
 
-    /// Works `row` if it can be taken or added; false if more is taken than the frame holds, or
-    /// more added.
+    /// Works `row`; false, and nothing done, if more is taken than the rods hold, or more added
+    /// than they can hold.
     private boolean play(long row) {
-        long sign = row >> 63;
-        long added = row & ~PackedNumber.MINUS;
-        long seen = AllRods.seen(held, sign);
-        long sum = seen + added + AllRods.THREES;
-        if (AllRods.over(seen, added, sum) < 0) {
+        long side = row >> 63;
+        long seen = AllRods.seen(rods, side ^ rodsSide);
+        long raised = AllRods.raised(row);
+        long sum = seen + raised;
+        if (AllRods.runsOff(sum, raised)) {
             return false;
         }
-        long carries = AllRods.carries(seen, added, sum);
-        count(seen, added, carries, sign);
-        held = AllRods.seen(AllRods.shown(sum, carries), sign);
+        long carries = AllRods.carries(seen, raised, sum);
+        rods = AllRods.shown(sum, carries);
+        rodsSide = side;
+        count(seen, raised, carries, side);
         return true;
     }
 
-    private void count(long seen, long added, long carries, long sign) {
-        long five = AllRods.fives(seen, added);
-        long lower = AllRods.lower(added);
+    private void count(long seen, long raised, long carries, long side) {
+        long five = AllRods.fives(seen, raised);
+        long lower = AllRods.lower(raised);
         long carriedFive = carries & AllRods.UPPER & ~five;
-        int carried = Long.bitCount(carries & LOWEST_BITS);
-        digits += Long.bitCount((added | lower) & AllRods.UPPER);
-        fives += Long.bitCount((five & ~(seen | added)) | (carriedFive & ~(seen ^ added)));
-        tensWithFive += Long.bitCount(seen & added & lower & ~five);
+        int carried = Long.bitCount(carries & AllRods.ONES);
+        digits += Long.bitCount((raised & AllRods.UPPER) | lower);
+        fives += Long.bitCount((five & ~(seen | raised)) | (carriedFive & ~(seen ^ raised)));
+        tensWithFive += Long.bitCount(seen & raised & lower & ~five);
         passed += carried;
-        borrows += carried & (int) sign;
+        borrows += carried & (int) side;
         strokes +=
                 Long.bitCount(lower)
-                        + Long.bitCount((added ^ five) & AllRods.UPPER)
+                        + Long.bitCount((raised ^ five) & AllRods.UPPER)
                         + Long.bitCount(carriedFive)
                         + carried;
     }
@@ -125,21 +123,25 @@ public final class ColumnWalk {
         if (row >= 0) {
             throw PackedNumber.tooLong("This sum", PackedNumber.RODS + 1);
         }
-        play(loan.lend(held, row));
+        play(loan.lend(held(), row));
         play(row);
         belowZero = true;
     }
 
     private void giveBack() {
-        long back = loan.giveBack(held);
+        long back = loan.giveBack(held());
         if (back != 0) {
             play(back);
         }
     }
 
+    private long held() {
+        return AllRods.seen(rods, rodsSide);
+    }
+
     /// The total so far.
     public long total() {
-        return PackedNumber.size(held) - loan.lent();
+        return PackedNumber.size(held()) - loan.lent();
     }
 
     public int count(Technique technique) {

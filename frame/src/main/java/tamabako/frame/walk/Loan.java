@@ -12,8 +12,11 @@ final class Loan {
     private final int places;
     private int rod = NONE;
 
-    /// A loan for numbers whose rod `places` is the unit rod.
+    /// A loan for numbers whose rod `places`, 0 to 14, is the unit rod.
     Loan(int places) {
+        if (places < 0 || places >= PackedNumber.MOST_DIGITS) {
+            throw new IllegalArgumentException("A walk has 0 to 14 decimals, not " + places + ".");
+        }
         this.places = places;
     }
 
