@@ -60,10 +60,4 @@ final class AllRods {
     static long lower(long raised) {
         return (raised << 1) & UPPER;
     }
-
-    /// What the rods show when every digit is on and nothing is carried yet.
-    static long uncarried(long seen, long raised, long fives) {
-        long lower = (seen & LOWER) + (raised & LOWER) - THREES - 5 * (fives >>> 3);
-        return lower | ((seen ^ raised ^ fives) & UPPER);
-    }
 }

@@ -7,10 +7,11 @@ import tamabako.frame.Technique;
 /// One step in one int, as a [PackedTrace] holds it: all that a [tamabako.frame.Step] tells.
 ///
 /// From the lowest bit: digit before (4 bits), digit after (4), digit added or taken (4), taken
-/// (1), technique (2), upper bead moved (1), lower beads moved (1), rod (4), place of the entry
-/// that the step serves (4), kind of entry (2), carried or borrowed (1). Rods and places count from
-/// the last decimal place. In which order and direction the beads of the rod move follows from the
-/// digits before and after, as in [tamabako.frame.Hand].
+/// (1), upper bead moved (1), lower beads moved (1), rod (4), place of the entry that the step
+/// serves (4), kind of entry (2), carried or borrowed (1), how many steps there are with the carry
+/// or borrow that this one asks for (2, unless that runs on), technique (2, the highest says that
+/// it passes ten). Rods and places count from the last decimal place. In which order and direction
+/// the beads of the rod move follows from the digits before and after, as in [tamabako.frame.Hand].
 public final class PackedStep {
 
     /// What a step finally serves.
@@ -26,49 +27,36 @@ public final class PackedStep {
     }
 
     private static final int TAKEN = 12;
-    private static final int TECHNIQUE = 13;
-    private static final int UPPER = 15;
-    private static final int LOWER = 16;
-    private static final int ROD = 17;
-    private static final int PLACE = 21;
-    private static final int ENTRY = 25;
-    private static final int PASSED = 27;
+    private static final int UPPER = 13;
+    private static final int LOWER = 14;
+    private static final int ROD = 15;
+    private static final int PLACE = 19;
+    private static final int ENTRY = 23;
+    private static final int PASSED = 25;
+    private static final int STEPS = 28;
+    private static final int TECHNIQUE = 30;
+
+    /// Added to a step, makes it one that carries to the next rod or borrows from it.
+    static final int PASSED_TO_THE_LEFT = (1 << PASSED) | (1 << ROD);
+
+    /// Added to a step, puts it and what it serves one rod further to the left.
+    static final int LEFT = (1 << ROD) | (1 << PLACE);
 
     private static final List<Technique> TECHNIQUES = List.of(Technique.values());
     private static final List<Entry> ENTRIES = List.of(Entry.values());
 
-    /// Every step on rod 0: by taken, four bits of the held digit and four of the other; 0 where
-    /// there is none.
-    private static final int[] STEPS = new int[512];
-
-    static {
-        for (int held = 0; held <= 9; held++) {
-            for (int digit = 1; digit <= 9; digit++) {
-                int at = (int) ((PackedNumber.code(held) << 4) | PackedNumber.code(digit));
-                STEPS[at] = step(held, held + digit, Technique.ofAdding(held, digit));
-                STEPS[256 | at] = step(held, held - digit, Technique.ofTaking(held, digit));
-            }
-        }
-    }
-
     private PackedStep() {}
 
-    private static int step(int held, int intended, Technique technique) {
-        Rod before = Rod.showing(held);
-        Rod after = Rod.showing(Math.floorMod(intended, 10));
-        return held
+    /// A step on rod 0 that serves nothing yet.
+    static int of(Rod before, Rod after, int digit, Technique technique) {
+        return before.value()
                 | (after.value() << 4)
-                | (Math.abs(intended - held) << 8)
-                | ((intended < held ? 1 : 0) << TAKEN)
-                | (TECHNIQUES.indexOf(technique) << TECHNIQUE)
+                | (Math.abs(digit) << 8)
+                | ((digit < 0 ? 1 : 0) << TAKEN)
                 | (Math.abs(after.upper() - before.upper()) << UPPER)
-                | ((after.lower() == before.lower() ? 0 : 1) << LOWER);
-    }
-
-    /// The step on rod 0 that adds (`side` 0) or takes (-1) the digit in the lowest four bits of
-    /// `digits` where the lowest four of `held` are; 0 if the digit is 0.
-    static int of(long side, long held, long digits) {
-        return STEPS[(int) ((side & 256) | ((held & 15) << 4) | (digits & 15))];
+                | ((after.lower() == before.lower() ? 0 : 1) << LOWER)
+                | ((technique.passesTen() ? 2 : 1) << STEPS)
+                | (TECHNIQUES.indexOf(technique) << TECHNIQUE);
     }
 
     /// What is added to a step for the entry that it serves.
@@ -76,34 +64,19 @@ public final class PackedStep {
         return ENTRIES.indexOf(entry) << ENTRY;
     }
 
-    /// What is added to a step for the place that it serves.
-    static int at(int place) {
-        return place << PLACE;
+    /// What is added to a step to have it `rods` further to the left.
+    static int on(int rods) {
+        return rods << ROD;
     }
 
-    /// The entry and the place that `step` serves, to be added to another.
-    static int served(int step) {
-        return step & ((15 << PLACE) | (3 << ENTRY));
-    }
-
-    /// What is added to a step on `rod`.
-    static int on(int rod) {
-        return rod << ROD;
-    }
-
-    /// What is added to a step that carries one to `rod` or borrows one from it.
-    static int passedTo(int rod) {
-        return (rod << ROD) | (1 << PASSED);
-    }
-
-    /// 1 if there is a step, 0 if not.
-    static int there(int step) {
-        return -step >>> 31;
+    /// How many steps there are: `step`, if it is one, and its carry or borrow, which may run on.
+    static int steps(int step) {
+        return (step >>> STEPS) & 3;
     }
 
     /// 1 if the step passes ten, 0 if not.
     static int passesTen(int step) {
-        return (step >>> (TECHNIQUE + 1)) & 1;
+        return step >>> 31;
     }
 
     /// The rod, 0 to 15 counted from the last decimal place.
@@ -119,7 +92,7 @@ public final class PackedStep {
 
     /// How it is done.
     public static Technique technique(int step) {
-        return TECHNIQUES.get((step >>> TECHNIQUE) & 3);
+        return TECHNIQUES.get(step >>> TECHNIQUE);
     }
 
     /// What the rod shows before, 0 to 9.

@@ -15,6 +15,9 @@ public final class PackedTrace {
     /// More steps than one row makes: fifteen digits and a carry to each rod.
     private static final int ROOM = 32;
 
+    /// The even rods of a packed number.
+    private static final long EVEN = 0x0F0F_0F0F_0F0F_0F0FL;
+
     private final Loan loan;
     private final boolean carryFirst;
     private int[] steps = new int[8 * ROOM];
@@ -81,52 +84,65 @@ public final class PackedTrace {
         if (steps.length - size < ROOM) {
             steps = Arrays.copyOf(steps, 2 * steps.length);
         }
-        long fives = AllRods.fives(seen, raised);
-        long uncarried = AllRods.seen(AllRods.uncarried(seen, raised, fives), side);
-        note(row & ~PackedNumber.MINUS, uncarried, side, PackedStep.serving(entry));
+        note(row & ~PackedNumber.MINUS, side, PackedStep.serving(entry));
         held = AllRods.seen(AllRods.shown(sum, AllRods.carries(seen, raised, sum)), side);
     }
 
-    /// Notes `digits` from the left, each with the carry or borrow that it asks for. Both are
-    /// written whether they are there or not; the next ones are written over what is not.
-    private void note(long digits, long uncarried, long side, int serving) {
+    /// Notes `digits` from the left, two rods at a time.
+    private void note(long digits, long side, int serving) {
         int[] to = steps;
         int at = size;
         int farFirst = carryFirst ? 1 : (int) side & 1;
-        for (int rod = PackedNumber.digits(digits) - 1; rod >= 0; rod--) {
-            int marks = serving | PackedStep.at(rod);
-            int own = PackedStep.of(side, held >>> (4 * rod), digits >>> (4 * rod));
-            int far = PackedStep.of(side, uncarried >>> (4 * rod + 4), 1);
-            int passes = PackedStep.passesTen(own);
-            to[at + 1 - farFirst] = far | marks | PackedStep.passedTo(rod + 1);
-            to[at + (passes & farFirst)] = own | marks | PackedStep.on(rod);
-            at += PackedStep.there(own) + passes;
-            if ((passes & PackedStep.passesTen(far)) == 1) {
-                at = runOn(at, farFirst, uncarried, side);
+        long odd = (held & ~EVEN) | ((digits >>> 4) & EVEN);
+        long even = ((held & EVEN) << 4) | (digits & EVEN);
+        int rod = (PackedNumber.digits(digits) - 1) | 1;
+        int marks = serving + rod * PackedStep.LEFT;
+        long above = StepTable.entry(side, even >>> (4 * rod + 4));
+        for (; rod > 0; rod -= 2) {
+            long left = StepTable.entry(side, odd >>> (4 * rod - 4));
+            at = note(left, above, to, at, marks, farFirst);
+            if (StepTable.runsOn(left, above)) {
+                at = runOn(at, marks, digits, side);
             }
+            marks -= PackedStep.LEFT;
+            above = StepTable.entry(side, even >>> (4 * rod - 4));
+            at = note(above, left, to, at, marks, farFirst);
+            if (StepTable.runsOn(above, left)) {
+                at = runOn(at, marks, digits, side);
+            }
+            marks -= PackedStep.LEFT;
         }
         size = at;
     }
 
-    /// Notes how a carry or borrow runs on from the rod that it was noted on last. Each rod that it
-    /// runs over comes nearer to the digit's own than the next.
-    private int runOn(int behind, int farFirst, long uncarried, long side) {
+    /// Both a digit and its carry or borrow are written, whether they are there or not; the next
+    /// ones are written over what is not.
+    private static int note(long entry, long above, int[] to, int at, int marks, int farFirst) {
+        int near = (int) entry;
+        int far = (int) (above >>> 32);
+        to[at + 1 - farFirst] = far + marks;
+        to[at + (PackedStep.passesTen(near) & farFirst)] = near + marks;
+        return at + PackedStep.steps(near);
+    }
+
+    /// Notes how a carry or borrow of the digit of `marks` runs on from the rod left of it.
+    private int runOn(int behind, int marks, long digits, long side) {
+        boolean farFirst = carryFirst || side < 0;
         int first = behind - 2;
-        int near = steps[behind - 1 - farFirst];
         int at = behind;
-        int step = near;
-        while (PackedStep.passesTen(step) == 1) {
-            int rod = PackedStep.rod(step) + 1;
-            step = PackedStep.of(side, uncarried >>> (4 * rod), 1);
-            step |= PackedStep.passedTo(rod) | PackedStep.served(near);
-            if (farFirst == 1) {
+        int further = 0;
+        int passed;
+        do {
+            further++;
+            int rod = PackedStep.place(marks) + 1 + further;
+            long entry = StepTable.entry(side, held >>> (4 * rod), digits >>> (4 * rod));
+            passed = (int) (entry >>> 32) + marks + PackedStep.on(further);
+            if (farFirst) {
                 System.arraycopy(steps, first, steps, first + 1, at - first);
-                steps[first] = step;
-                at++;
-            } else {
-                steps[at++] = step;
             }
-        }
+            steps[farFirst ? first : at] = passed;
+            at++;
+        } while (PackedStep.passesTen(passed) == 1);
         return at;
     }
 
