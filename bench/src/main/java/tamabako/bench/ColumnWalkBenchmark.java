@@ -92,11 +92,11 @@ public class ColumnWalkBenchmark {
                     walk.total(),
                     trace.total(),
                     working.outcome().answer());
-            Same.of("strokes", walk.strokes(), strokes(trace), strokes(working));
+            Same.of("strokes", walk.tally().strokes(), strokes(trace), strokes(working));
             for (Technique technique : Technique.values()) {
                 Same.of(
                         technique.word(),
-                        walk.count(technique),
+                        walk.tally().count(technique),
                         count(trace, technique),
                         count(working, technique));
             }

@@ -56,6 +56,11 @@ final class AllRods {
         return ((seen & LOWER) + (raised & LOWER)) & UPPER;
     }
 
+    /// Where there is a digit other than 0.
+    static long digits(long raised) {
+        return (raised | (raised << 1)) & UPPER;
+    }
+
     /// Where the digits have lower beads: every digit but 0 and 5.
     static long lower(long raised) {
         return (raised << 1) & UPPER;

@@ -1,5 +1,7 @@
 package tamabako.frame.walk;
 
+import tamabako.frame.Unworkable;
+
 /// The loan that a total below zero is worked with, by the same rule as in
 /// [tamabako.frame.column.ColumnWork]: one from the imagined rod above the longer of frame and row,
 /// a larger one when it does not suffice, given back when the total has risen again.
@@ -18,6 +20,13 @@ final class Loan {
             throw new IllegalArgumentException("A walk has 0 to 14 decimals, not " + places + ".");
         }
         this.places = places;
+    }
+
+    /// Says that the total needs a rod more than a walk has.
+    static Unworkable tooLong() {
+        return new Unworkable(
+                new Unworkable.Reason.TooLong(
+                        "This sum", PackedNumber.RODS + 1, PackedNumber.RODS));
     }
 
     void clear() {
@@ -44,7 +53,7 @@ final class Loan {
         }
         if (rod >= PackedNumber.RODS) {
             rod = old;
-            throw PackedNumber.tooLong("This sum", PackedNumber.RODS + 1);
+            throw tooLong();
         }
         return more(old);
     }

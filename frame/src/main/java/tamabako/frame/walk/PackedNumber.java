@@ -101,7 +101,7 @@ public final class PackedNumber {
         return digit + 3L * (digit / 5);
     }
 
-    static Unworkable tooLong(String number, int needed) {
+    private static Unworkable tooLong(String number, int needed) {
         return new Unworkable(new Unworkable.Reason.TooLong(number, needed, MOST_DIGITS));
     }
 }

@@ -79,7 +79,7 @@ public final class PackedTrace {
         long raised = AllRods.raised(row);
         long sum = seen + raised;
         if (AllRods.runsOff(sum, raised)) {
-            throw PackedNumber.tooLong("This sum", PackedNumber.RODS + 1);
+            throw Loan.tooLong();
         }
         if (steps.length - size < ROOM) {
             steps = Arrays.copyOf(steps, 2 * steps.length);

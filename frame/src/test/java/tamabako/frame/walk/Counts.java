@@ -22,10 +22,10 @@ record Counts(
     static Counts of(ColumnWalk walk) {
         return new Counts(
                 BigInteger.valueOf(walk.total()),
-                Stream.of(Technique.values()).map(walk::count).toList(),
-                walk.carries(),
-                walk.borrows(),
-                walk.strokes(),
+                Stream.of(Technique.values()).map(walk.tally()::count).toList(),
+                walk.tally().carries(),
+                walk.tally().borrows(),
+                walk.tally().strokes(),
                 walk.settingSteps(),
                 walk.settingStrokes(),
                 walk.wentBelowZero());
