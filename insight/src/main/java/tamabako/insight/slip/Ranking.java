@@ -23,8 +23,8 @@ final class Ranking {
         this.leading = table.leadingTo(written);
         this.chances = new double[leading.length];
         this.difference = written.subtract(table.answer());
-        this.background = rates.of(SlipKind.NONE_KNOWN) * even(written);
         double nothingElse = nothingElse(table, rates);
+        this.background = rates.of(SlipKind.NONE_KNOWN) * (1 - nothingElse) * even(written);
         double sum = background;
         for (int i = 0; i < leading.length; i++) {
             SlipKind kind = Code.way(events.code(leading[i])).kind();
