@@ -29,7 +29,7 @@ export function listen(stage, drawing, hand) {
     const x = event.clientX - box.left;
     const y = event.clientY - box.top;
     const rod = Math.floor(x / drawing.at.pitch - 0.25);
-    const inside = rod >= 0 && rod < drawing.at.rods && y >= 0 && y <= drawing.at.height - drawing.at.foot;
+    const inside = rod >= 0 && rod < drawing.at.rods && y >= drawing.at.top && y <= drawing.at.bottom;
     return { x, y, rod: inside ? rod : -1 };
   }
 

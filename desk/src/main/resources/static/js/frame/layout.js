@@ -6,8 +6,9 @@
 /** @typedef {import('./rods.js').Rod} Rod */
 /** @typedef {import('./rods.js').Deck} Deck */
 /**
+ * From the top: the letters of the rods, if any, to `top`; the wood to `bottom`; the counts.
  * @typedef {{kind: Kind, rods: number, pitch: number, bead: number, rail: number, beam: number,
- *   foot: number, beamTop: number, width: number, height: number}} Layout
+ *   top: number, beamTop: number, bottom: number, width: number, height: number}} Layout
  */
 
 /** The least bead that a finger can hit (WCAG 2.2, 2.5.8). */
@@ -20,20 +21,22 @@ const LARGEST_PITCH = 104;
  * Lays out a frame in the room there is. Rods never come closer than a finger's width, so a long
  * frame may be wider than `room.width`.
  * @param {Kind} kind @param {number} rods @param {{width: number, height: number}} room
+ * @param {boolean} lettered whether the rods are lettered
  * @returns {Layout}
  */
-export function layout(kind, rods, room) {
+export function layout(kind, rods, room, lettered) {
   const places = kind.upper + kind.lower + 2;
   const byWidth = room.width / (rods + 0.5);
-  const byHeight = room.height / (places * SHAPE + 1.6);
+  const byHeight = room.height / (places * SHAPE + (lettered ? 1.9 : 1.4));
   const pitch = Math.max(LEAST_TARGET, Math.min(byWidth, byHeight, LARGEST_PITCH));
   const bead = Math.max(LEAST_TARGET, pitch * SHAPE);
   const rail = Math.max(8, pitch * 0.25);
   const beam = Math.max(9, pitch * 0.26);
-  const foot = Math.max(20, pitch * 0.7);
-  const beamTop = rail + (kind.upper + 1) * bead;
-  const height = beamTop + beam + (kind.lower + 1) * bead + rail + foot;
-  return { kind, rods, pitch, bead, rail, beam, foot, beamTop, width: pitch * (rods + 0.5), height };
+  const top = lettered ? Math.max(18, pitch * 0.5) : 0;
+  const beamTop = top + rail + (kind.upper + 1) * bead;
+  const bottom = beamTop + beam + (kind.lower + 1) * bead + rail;
+  const height = bottom + Math.max(20, pitch * 0.66);
+  return { kind, rods, pitch, bead, rail, beam, top, beamTop, bottom, width: pitch * (rods + 0.5), height };
 }
 
 /** The middle of a rod; rods are counted from the left, from 0. @param {Layout} at @param {number} rod */

@@ -50,8 +50,9 @@ export class RodControls {
   place(at) {
     this.controls.forEach((control, rod) => {
       control.style.left = `${rodX(at, rod) - at.pitch / 2}px`;
+      control.style.top = `${at.top}px`;
       control.style.width = `${at.pitch}px`;
-      control.style.height = `${at.height - at.foot}px`;
+      control.style.height = `${at.bottom - at.top}px`;
     });
   }
 

@@ -47,21 +47,30 @@ export function beadShape(at) {
  * @param {Layout} at @param {(rod: number) => number} middle
  */
 export function woodwork(at, middle) {
-  const body = at.height - at.foot;
-  const line = Math.max(2, at.pitch * 0.07);
+  const { top, bottom, rail, width, pitch } = at;
+  const body = bottom - top;
+  const line = Math.max(2, pitch * 0.07);
+  const rx = rail * 0.4;
   const rods = Array.from({ length: at.rods }, (_, rod) =>
-    shape('rect', { class: 'rod-line', x: middle(rod) - line / 2, y: at.rail, width: line, height: body - 2 * at.rail }));
-  const round = at.rail * 0.4;
+    shape('rect', { class: 'rod-line', x: middle(rod) - line / 2, y: top + rail, width: line, height: body - 2 * rail }));
+  const wood = [[0, top, width, rail], [0, bottom - rail, width, rail], [0, top, pitch * 0.18, body], [width - pitch * 0.18, top, pitch * 0.18, body]];
   return [
-    shape('rect', { class: 'frame-ground', x: 0, y: 0, width: at.width, height: body, rx: round }),
+    shape('rect', { class: 'frame-ground', x: 0, y: top, width, height: body, rx }),
     shape('g', { class: 'rod-bands' }),
     ...rods,
-    shape('rect', { class: 'frame-wood', x: 0, y: 0, width: at.width, height: at.rail, rx: round }),
-    shape('rect', { class: 'frame-wood', x: 0, y: body - at.rail, width: at.width, height: at.rail, rx: round }),
-    shape('rect', { class: 'frame-wood', x: 0, y: 0, width: at.pitch * 0.18, height: body, rx: round }),
-    shape('rect', { class: 'frame-wood', x: at.width - at.pitch * 0.18, y: 0, width: at.pitch * 0.18, height: body, rx: round }),
-    shape('rect', { class: 'frame-beam', x: 0, y: at.beamTop, width: at.width, height: at.beam }),
+    ...wood.map(([x, y, wide, high]) => shape('rect', { class: 'frame-wood', x, y, width: wide, height: high, rx })),
+    shape('rect', { class: 'frame-beam', x: 0, y: at.beamTop, width, height: at.beam }),
   ];
+}
+
+/**
+ * A letter or a digit that belongs to a rod.
+ * @param {string} name @param {number} x @param {number} y @param {number} size @param {string} text
+ */
+export function lettering(name, x, y, size, text) {
+  const made = shape('text', { class: name, x, y, 'font-size': size });
+  made.textContent = text;
+  return made;
 }
 
 /**
