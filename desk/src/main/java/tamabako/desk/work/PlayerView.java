@@ -27,8 +27,8 @@ public record PlayerView(Worked worked, List<StepGroup> groups, String answer) {
     }
 
     /// The numbers of the sum, figure by figure.
-    public List<SumFigures.Number> numbers() {
-        return new SumFigures(worked.problem()).numbers();
+    public List<SumFigures.Line> lines() {
+        return new SumFigures(worked.problem()).lines();
     }
 
     /// Whether the numbers stand one under the other.

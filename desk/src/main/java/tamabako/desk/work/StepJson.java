@@ -35,8 +35,7 @@ final class StepJson {
             step.set("strokes", strokes(trace.steps().get(i), fingering));
             ObjectNode say = step.putObject("say");
             for (int language = 0; language < said.size(); language++) {
-                say.put(
-                        Languages.all().get(language).toLanguageTag(), said.get(language).get(i));
+                say.put(Languages.all().get(language).toLanguageTag(), said.get(language).get(i));
             }
             steps.add(step);
         }

@@ -19,13 +19,13 @@ import tamabako.problems.Root;
 /// its power of ten, such as `row-2.1`.
 public record SumFigures(Problem problem) {
 
-    /// One number of the sum.
+    /// One number of the sum, with its sign.
     ///
     /// @param part the name of the part
     /// @param sign what is written before it: `+`, `−`, `×`, `÷`, `√`, `∛`, or nothing
     /// @param figures its figures from the left
-    public record Number(String part, String sign, List<Figure> figures) {
-        public Number {
+    public record Line(String part, String sign, List<Figure> figures) {
+        public Line {
             figures = List.copyOf(figures);
         }
     }
@@ -33,18 +33,18 @@ public record SumFigures(Problem problem) {
     /// One figure: a digit, a comma or a point, which are part of nothing.
     public record Figure(String part, String text) {}
 
-    /// The numbers of the sum in the order in which they are written.
-    public List<Number> numbers() {
+    /// The lines of the sum in the order in which they are written.
+    public List<Line> lines() {
         return switch (problem) {
             case Column column -> rows(column);
             case Product(_, var multiplicand, var multiplier, _) ->
                     List.of(
-                            number("multiplicand", "", multiplicand),
-                            number("multiplier", "×", multiplier));
+                            line("multiplicand", "", multiplicand),
+                            line("multiplier", "×", multiplier));
             case Quotient(_, var dividend, var divisor, _) ->
-                    List.of(number("dividend", "", dividend), number("divisor", "÷", divisor));
+                    List.of(line("dividend", "", dividend), line("divisor", "÷", divisor));
             case Root(_, int degree, var of, _) ->
-                    List.of(number("radicand", degree == 2 ? "√" : "∛", of));
+                    List.of(line("radicand", degree == 2 ? "√" : "∛", of));
         };
     }
 
@@ -58,7 +58,8 @@ public record SumFigures(Problem problem) {
             case Cause.PartialProduct(int place, _, int multiplierPlace, _) ->
                     List.of("multiplicand." + place, "multiplier." + multiplierPlace);
             case Cause.MultiplicandCleared(int place) -> List.of("multiplicand." + place);
-            case Cause.ProductTaken(_, _, int index, _) -> List.of("divisor." + divisorPlace(index));
+            case Cause.ProductTaken(_, _, int index, _) ->
+                    List.of("divisor." + divisorPlace(index));
             case Cause.RevisedUp _ -> List.of("divisor");
             default -> List.of();
         };
@@ -80,16 +81,16 @@ public record SumFigures(Problem problem) {
                 : operand.name().toLowerCase(Locale.ROOT);
     }
 
-    private static List<Number> rows(Column column) {
-        List<Number> rows = new ArrayList<>();
+    private static List<Line> rows(Column column) {
+        List<Line> rows = new ArrayList<>();
         for (BigDecimal row : column.rows()) {
             String sign = row.signum() < 0 ? "−" : rows.isEmpty() ? "" : "+";
-            rows.add(number("row-" + (rows.size() + 1), sign, row.abs()));
+            rows.add(line("row-" + (rows.size() + 1), sign, row.abs()));
         }
         return rows;
     }
 
-    private static Number number(String part, String sign, BigDecimal number) {
+    private static Line line(String part, String sign, BigDecimal number) {
         List<Figure> figures = new ArrayList<>();
         String text = number.toPlainString();
         int point = text.indexOf('.') < 0 ? text.length() : text.indexOf('.');
@@ -100,6 +101,6 @@ public record SumFigures(Problem problem) {
             }
             figures.add(new Figure(i == point ? "" : part + "." + place, text.substring(i, i + 1)));
         }
-        return new Number(part, sign, figures);
+        return new Line(part, sign, figures);
     }
 }

@@ -17,7 +17,8 @@ import tamabako.problems.json.ProblemJson;
 /// power of ten that it holds, counted from the unit rod, which is the `unit`th from the left.
 ///
 /// `remainder` is there where something may be left; `loan` names the rod that a total below zero
-/// is lent from, where the answer is read by complements; `places` are the decimal places asked for.
+/// is lent from, where the answer is read by complements; `places` are the decimal places asked
+/// for.
 public final class WorkJson {
 
     private WorkJson() {}

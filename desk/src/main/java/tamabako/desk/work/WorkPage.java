@@ -76,7 +76,7 @@ public record WorkPage(Fields asked, Optional<Wrong> wrong, Optional<PlayerView>
     }
 
     private static boolean usual(String field, String value) {
-        return value.isEmpty() || field.equals("frame") && value.equals(kinds().getFirst());
+        return value.isEmpty() || (field.equals("frame") && value.equals(kinds().getFirst()));
     }
 
     /// `sum` as it stands in an address.

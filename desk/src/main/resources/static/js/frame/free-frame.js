@@ -30,6 +30,7 @@ class FreeFrame {
       touch: (rod) => this.controls.stop(rod),
     });
     this.form.addEventListener('change', () => this.build());
+    this.form.addEventListener('submit', (event) => event.preventDefault());
     root.querySelector('.frame-clear')?.addEventListener('click', () => this.clear());
     new ResizeObserver(() => this.draw()).observe(/** @type {Element} */ (this.stage.parentElement));
     this.build();

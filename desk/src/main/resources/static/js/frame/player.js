@@ -15,6 +15,7 @@ class Player {
   constructor(root) {
     this.run = run(JSON.parse(root.querySelector('script[type="application/json"]')?.textContent ?? '{}'));
     this.notes = new Notes(root);
+    root.classList.add('scripted');
     this.stage = /** @type {HTMLElement} */ (root.querySelector('.frame-stage'));
     this.speed = /** @type {HTMLSelectElement} */ (root.querySelector('[name=speed]'));
     this.setting = /** @type {HTMLInputElement} */ (root.querySelector('[name=setting]'));
@@ -29,6 +30,7 @@ class Player {
       play: () => (this.notes.playing ? this.pause() : this.play()),
       step: () => this.jump(this.at + 1),
       end: () => this.jump(this.last),
+      full: () => void (document.fullscreenElement ? document.exitFullscreen() : root.requestFullscreen()),
     };
     this.listen(root);
     new ResizeObserver(() => this.draw()).observe(/** @type {Element} */ (this.stage.parentElement));

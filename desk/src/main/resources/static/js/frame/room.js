@@ -5,5 +5,5 @@
 /** @param {HTMLElement} stage */
 export function roomFor(stage) {
   const place = /** @type {HTMLElement} */ (stage.parentElement);
-  return { width: place.clientWidth, height: Math.max(240, window.innerHeight * 0.56) };
+  return { width: place.clientWidth, height: Math.max(220, window.innerHeight * 0.46) };
 }

@@ -55,8 +55,7 @@ class BeadVectorsTest {
 
     private static Frame frame(String kind, String rod) {
         FrameKind frame = FrameKind.valueOf(kind.toUpperCase(Locale.ROOT));
-        return Frame.clear(frame, 0, 0)
-                .with(0, new Rod(rod.charAt(0) - '0', rod.charAt(2) - '0'));
+        return Frame.clear(frame, 0, 0).with(0, new Rod(rod.charAt(0) - '0', rod.charAt(2) - '0'));
     }
 
     private static Stroke stroke(String bead, String beads, String direction) {

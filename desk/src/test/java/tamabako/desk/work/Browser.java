@@ -64,12 +64,11 @@ final class Browser implements AutoCloseable {
                                         com.microsoft.playwright.options.ReducedMotion.REDUCE));
         Page page = context.newPage();
         page.onPageError(faults::add);
-        page.onConsoleMessage(
-                message -> {
-                    if (message.type().equals("error")) {
-                        faults.add(message.text());
-                    }
-                });
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                faults.add(message.text());
+            }
+        });
         page.navigate(desk.url() + path.substring(1));
         return page;
     }

@@ -41,7 +41,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void everyDigitIsReachedByKeysAlone() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        Locator rods = page.getByRole(AriaRole.SPINBUTTON);
+        Locator rods = rods(page);
         rods.nth(LAST).focus();
 
         for (int digit = 1; digit <= 9; digit++) {
@@ -61,7 +61,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void leftAndRightLeadFromRodToRodAndOnlyOneIsATabStop() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        Locator rods = page.getByRole(AriaRole.SPINBUTTON);
+        Locator rods = rods(page);
         rods.nth(LAST).focus();
 
         page.keyboard().press("ArrowLeft");
@@ -78,7 +78,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void everyDigitIsReachedByTaps() {
         Page page = browser.at("/frame", 390, 844, "en");
-        Locator rod = page.getByRole(AriaRole.SPINBUTTON).nth(LAST);
+        Locator rod = rods(page).nth(LAST);
 
         for (int digit = 0; digit <= 9; digit++) {
             page.locator(".frame-clear").click();
@@ -97,7 +97,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void everyDigitIsReachedByDrags() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        Locator rod = page.getByRole(AriaRole.SPINBUTTON).nth(LAST);
+        Locator rod = rods(page).nth(LAST);
 
         for (int digit = 0; digit <= 9; digit++) {
             page.locator(".frame-clear").click();
@@ -117,7 +117,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void aFingerThatSlidesOffTheRodMovesNothing() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        Locator rod = page.getByRole(AriaRole.SPINBUTTON).nth(LAST);
+        Locator rod = rods(page).nth(LAST);
 
         drag(page, "lower", 2, -150, -40);
         drag(page, "lower", 2, 0, 40);
@@ -130,7 +130,7 @@ class FreeFrameInTheBrowserTest {
     @Test
     void beadsMoveWhenTheFingerLiftsAndNotBefore() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        Locator rod = page.getByRole(AriaRole.SPINBUTTON).nth(LAST);
+        Locator rod = rods(page).nth(LAST);
         double[] at = middle(page, LAST, "upper", 0);
 
         page.mouse().move(at[0], at[1]);
@@ -144,7 +144,7 @@ class FreeFrameInTheBrowserTest {
     @CsvSource({"modern, 13, 9", "older, 5, 10", "suanpan, 27, 15"})
     void everyKindOfFrameHasItsRodsAndTheirMost(String kind, int rods, int most) {
         Page page = browser.at("/frame?kind=" + kind + "&rods=" + rods, 1024, 768, "en");
-        Locator all = page.getByRole(AriaRole.SPINBUTTON);
+        Locator all = rods(page);
 
         PlaywrightAssertions.assertThat(all).hasCount(rods);
         all.last().focus();
@@ -155,20 +155,20 @@ class FreeFrameInTheBrowserTest {
     @Test
     void aLongerFrameKeepsItsBeads() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        page.getByRole(AriaRole.SPINBUTTON).last().focus();
+        rods(page).last().focus();
         page.keyboard().press("8");
 
         page.locator("[name=rods]").fill("21");
         page.locator("[name=rods]").press("Enter");
 
-        PlaywrightAssertions.assertThat(page.getByRole(AriaRole.SPINBUTTON)).hasCount(21);
-        assertThat(value(page.getByRole(AriaRole.SPINBUTTON).last())).isEqualTo(8);
+        PlaywrightAssertions.assertThat(rods(page)).hasCount(21);
+        assertThat(value(rods(page).last())).isEqualTo(8);
     }
 
     @Test
     void assistiveTechnologyIsToldEveryRodAndTheWholeNumber() {
         Page page = browser.at("/frame", 1024, 768, "en");
-        page.getByRole(AriaRole.SPINBUTTON).last().focus();
+        rods(page).last().focus();
         page.keyboard().press("7");
         page.keyboard().press("ArrowLeft");
         page.keyboard().press("4");
@@ -179,10 +179,9 @@ class FreeFrameInTheBrowserTest {
                 .contains("group \"Soroban, 13 rods\"")
                 .contains("spinbutton \"tens\"")
                 .contains("spinbutton \"hundreds\"");
-        Locator ones = page.getByRole(AriaRole.SPINBUTTON).last();
+        Locator ones = rods(page).last();
         assertThat(ones.getAttribute("aria-valuetext")).startsWith("7");
-        assertThat(page.getByRole(AriaRole.SPINBUTTON).nth(11).getAttribute("aria-valuetext"))
-                .startsWith("4");
+        assertThat(rods(page).nth(11).getAttribute("aria-valuetext")).startsWith("4");
     }
 
     @ParameterizedTest
@@ -204,6 +203,10 @@ class FreeFrameInTheBrowserTest {
         double[] first = middle(page, 3, "lower", 0);
         assertThat(middle(page, 4, "lower", 0)[0] - first[0]).isGreaterThanOrEqualTo(24);
         assertThat(middle(page, 3, "lower", 1)[1] - first[1]).isGreaterThanOrEqualTo(24);
+    }
+
+    private static Locator rods(Page page) {
+        return page.locator(".frame-stage").getByRole(AriaRole.SPINBUTTON);
     }
 
     private static int value(Locator rod) {
