@@ -109,7 +109,8 @@ public enum Way {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /// Its number in packed arrays, from 0.
+    /// Its number in packed arrays, from 0; it never leaves the memory.
+    @SuppressWarnings("EnumOrdinal")
     int index() {
         return ordinal();
     }
