@@ -44,7 +44,8 @@ public final class DeskCommand implements Callable<Integer> {
     @Option(
             names = "--address",
             paramLabel = "ADDRESS",
-            description = "Where it listens; without it 127.0.0.1, which lets only this computer in.")
+            description =
+                    "Where it listens; without it 127.0.0.1, which lets only this computer in.")
     private Optional<InetAddress> address = Optional.empty();
 
     @Option(
@@ -78,7 +79,7 @@ public final class DeskCommand implements Callable<Integer> {
             stayUntilStopped(desk);
             return Exit.DONE;
         } catch (RecordsFailure failed) {
-            err.println(words.say("start.no-book", failed.getMessage()));
+            err.println(words.say("start.no-book", String.valueOf(failed.getMessage())));
             return Exit.COULD_NOT_RUN;
         }
     }

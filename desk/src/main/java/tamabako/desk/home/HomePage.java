@@ -35,8 +35,7 @@ public final class HomePage implements Routes {
 
     @Override
     public List<Route> routes() {
-        return List.of(
-                Route.get("/", this::show), Route.post("/demo/remove", this::removeDemo));
+        return List.of(Route.get("/", this::show), Route.post("/demo/remove", this::removeDemo));
     }
 
     private Reply show(Request request) {
@@ -44,7 +43,8 @@ public final class HomePage implements Routes {
         List<GroupCard> groups = book.groups().stream().map(g -> card(g, pupils)).toList();
         List<SheetEntry> sheets =
                 book.latestSheets(LATEST).stream().map(s -> entry(s, request)).toList();
-        List<WorkEntry> work = book.latestWork(LATEST).stream().map(w -> entry(w, request)).toList();
+        List<WorkEntry> work =
+                book.latestWork(LATEST).stream().map(w -> entry(w, request)).toList();
         return Reply.page("home/page.jte", Map.of("home", new HomeView(groups, sheets, work)));
     }
 
@@ -73,8 +73,7 @@ public final class HomePage implements Routes {
 
     private WorkEntry entry(Work work, Request request) {
         Optional<String> pupil = work.pupilId().flatMap(book::findPupil).map(Pupil::name);
-        String title =
-                book.findSheet(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
+        String title = book.findSheet(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
         return new WorkEntry(
                 work.id(),
                 pupil,

@@ -1,7 +1,5 @@
 package tamabako.desk.mark;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import tamabako.desk.mark.AnswerView.Likely;
@@ -16,10 +14,10 @@ import tamabako.insight.slip.SlipWords;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Mark;
 import tamabako.problems.marking.Marker;
-import tamabako.problems.marking.Written;
 import tamabako.problems.marking.WritingRules;
-import tamabako.problems.text.ProblemText;
+import tamabako.problems.marking.Written;
 import tamabako.problems.words.ProblemWords;
+import tamabako.problems.words.Sayable;
 import tamabako.records.Work.MarkedAnswer;
 
 /// Tells what became of an answer and why, in the reader's language.
@@ -40,15 +38,9 @@ final class Explaining {
         this.slipWords = SlipWords.of(words.language());
     }
 
-    /// The mark of an answer as it is kept.
+    /// The mark of an answer as it is kept, such as `wrong-form`.
     static String word(Mark mark) {
-        return switch (mark) {
-            case Mark.Right _ -> "right";
-            case Mark.Wrong _ -> "wrong";
-            case Mark.WrongForm _ -> "wrong-form";
-            case Mark.Empty _ -> "empty";
-            case Mark.Unclear _ -> "unclear";
-        };
+        return Sayable.word(mark.getClass());
     }
 
     /// What became of `answer`, which was kept with its mark.
@@ -62,7 +54,7 @@ final class Explaining {
                 Written.of(problem).in(words.language()),
                 reason(mark),
                 slips(problem, mark),
-                "/work?sum=" + URLEncoder.encode(ProblemText.line(problem), StandardCharsets.UTF_8));
+                Shown.work(problem));
     }
 
     /// The book keeps the word of a mark; the reason comes from the rules under which it was given.

@@ -130,8 +130,7 @@ public final class MarkPages implements Routes {
         List<MarkedAnswer> marked = new ArrayList<>();
         for (int i = 0; i < problems.size(); i++) {
             String written = handed.written().get(i);
-            String mark =
-                    Explaining.word(Marker.mark(problems.get(i), written, handed.rules()));
+            String mark = Explaining.word(Marker.mark(problems.get(i), written, handed.rules()));
             marked.add(new MarkedAnswer(written, mark));
         }
         return marked;

@@ -1,13 +1,15 @@
 package tamabako.desk.sheet;
 
 import java.util.List;
+import java.util.Optional;
 
 /// What the page "Make a sheet" shows.
 ///
 /// @param form the wish as it stands, with its faults
 /// @param seed the seed that the problems are made from
 /// @param problems the problems; none where the wish cannot be granted
-public record MakeView(Form form, long seed, List<Shown> problems) {
+/// @param nearest the address of a wish close by that can be granted, where one is known
+public record MakeView(Form form, long seed, List<Shown> problems, Optional<String> nearest) {
 
     /// The kinds of problem, as files and commands name them.
     public static final List<String> KINDS = List.of("column", "product", "quotient", "root");

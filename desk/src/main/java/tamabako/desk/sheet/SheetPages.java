@@ -3,6 +3,7 @@ package tamabako.desk.sheet;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -12,7 +13,6 @@ import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
-import tamabako.problems.Problem;
 import tamabako.problems.Sheet;
 import tamabako.records.ClassBook;
 import tamabako.records.Identity;
@@ -50,23 +50,30 @@ public final class SheetPages implements Routes {
 
     private Reply make(Request request) {
         WishForm asked = new WishForm(request.query(), request.words());
-        return page(200, request, asked, seed(request.query()));
+        long seed = seed(request.query());
+        return page(200, request, asked, seed, Granting.of(asked, seed, request.words()));
     }
 
-    private Reply page(int status, Request request, WishForm asked, long seed) {
-        List<Problem> problems = Granting.grant(asked, seed, request.words());
-        MakeView view = new MakeView(asked.form(), seed, Shown.all(problems));
+    private static Reply page(
+            int status, Request request, WishForm asked, long seed, Granting granting) {
+        MakeView view =
+                new MakeView(
+                        asked.form(),
+                        seed,
+                        Shown.all(granting.problems(), request.words().language()),
+                        granting.nearest().map(wish -> WishAddress.of(wish, asked, seed)));
         return new Reply.Page(status, "sheet/make.jte", Map.of("make", view));
     }
 
     private Reply keep(Request request) {
         WishForm asked = new WishForm(request.form(), request.words());
         long seed = seed(request.form());
-        List<Problem> problems = Granting.grant(asked, seed, request.words());
-        if (problems.isEmpty()) {
-            return page(400, request, asked, seed);
+        Granting granting = Granting.of(asked, seed, request.words());
+        if (granting.problems().isEmpty()) {
+            return page(400, request, asked, seed, granting);
         }
-        Sheet sheet = new Sheet(Identity.readable(), asked.title(request.words()), problems);
+        String title = asked.title(request.words());
+        Sheet sheet = new Sheet(Identity.readable(), title, granting.problems());
         book.keep(new KeptSheet(sheet, clock.instant(), false));
         return Reply.seeOther("/sheets/" + sheet.id());
     }
@@ -76,7 +83,8 @@ public final class SheetPages implements Routes {
         if (kept.isEmpty()) {
             return Reply.trouble(404, "no-sheet", request.part("id"));
         }
-        String day = days.say(kept.get().keptAt(), request.words().language());
+        Locale language = request.words().language();
+        String day = days.say(kept.get().keptAt(), language);
         return Reply.page(
                 "sheet/sheet.jte",
                 Map.of(
@@ -85,7 +93,7 @@ public final class SheetPages implements Routes {
                         "day",
                         day,
                         "problems",
-                        Shown.all(kept.get().sheet().problems())));
+                        Shown.all(kept.get().sheet().problems(), language)));
     }
 
     private Reply print(Request request) {
@@ -98,8 +106,6 @@ public final class SheetPages implements Routes {
     private long seed(Fields fields) {
         String written = fields.text("seed");
         boolean asked = written.matches("\\d{1,6}") && !fields.has("other");
-        return asked
-                ? Long.parseLong(written)
-                : Math.floorMod(seeds.getAsLong(), MOST_SEED) + 1;
+        return asked ? Long.parseLong(written) : Math.floorMod(seeds.getAsLong(), MOST_SEED) + 1;
     }
 }

@@ -42,8 +42,7 @@ final class SheetPdf {
             SheetPrint.write(sheet, wish, pdf);
             return new Reply.Bytes(200, "application/pdf", named(sheet, wish), pdf.toByteArray());
         } catch (Unprintable refused) {
-            return Reply.trouble(
-                    400, "unprintable", refused.message(request.words().language()));
+            return Reply.trouble(400, "unprintable", refused.message(request.words().language()));
         } catch (IOException failed) {
             throw new UncheckedIOException("Cannot write to memory.", failed);
         }

@@ -1,20 +1,26 @@
 package tamabako.desk.sheet;
 
 import java.math.BigDecimal;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
 import tamabako.problems.Root;
+import tamabako.problems.marking.Written;
+import tamabako.problems.text.ProblemText;
 
 /// A problem as a page shows it.
 ///
 /// @param id its number on the sheet
 /// @param isColumn whether it is written in rows
 /// @param rows its rows, or the one line that it is written in
-/// @param answer its right answer
-public record Shown(String id, boolean isColumn, List<String> rows, String answer) {
+/// @param answer its right answer, as it should be written
+/// @param work the address where it is worked bead by bead
+public record Shown(String id, boolean isColumn, List<String> rows, String answer, String work) {
 
     private static final char MINUS = '\u2212';
 
@@ -22,15 +28,24 @@ public record Shown(String id, boolean isColumn, List<String> rows, String answe
         rows = List.copyOf(rows);
     }
 
-    /// That problem, as a page shows it.
-    public static Shown of(Problem problem) {
+    /// That problem, as a page in the language of `locale` shows it.
+    public static Shown of(Problem problem, Locale locale) {
         return new Shown(
-                problem.id(), problem instanceof Column, rows(problem), answer(problem));
+                problem.id(),
+                problem instanceof Column,
+                rows(problem),
+                Written.of(problem).in(locale),
+                work(problem));
     }
 
     /// All of them.
-    public static List<Shown> all(List<Problem> problems) {
-        return problems.stream().map(Shown::of).toList();
+    public static List<Shown> all(List<Problem> problems, Locale locale) {
+        return problems.stream().map(problem -> of(problem, locale)).toList();
+    }
+
+    /// The address where a problem is worked bead by bead.
+    public static String work(Problem problem) {
+        return "/work?sum=" + URLEncoder.encode(ProblemText.write(problem), StandardCharsets.UTF_8);
     }
 
     /// The whole problem in one line, such as `54 − 29 + 38`.
@@ -64,14 +79,5 @@ public record Shown(String id, boolean isColumn, List<String> rows, String answe
                     List.of(number(quotient.dividend()) + " ÷ " + number(quotient.divisor()));
             case Root root -> List.of((root.degree() == 2 ? "√" : "∛") + number(root.of()));
         };
-    }
-
-    private static String answer(Problem problem) {
-        String value = number(problem.answer().value());
-        return problem.answer()
-                .remainder()
-                .filter(remainder -> remainder.signum() != 0)
-                .map(remainder -> value + " r " + number(remainder))
-                .orElse(value);
     }
 }

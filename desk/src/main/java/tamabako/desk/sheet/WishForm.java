@@ -21,6 +21,9 @@ final class WishForm {
 
     private static final int LONGEST_TITLE = 60;
 
+    /// More digits than any kind of problem may have; the maker knows the limit of each kind.
+    private static final int MOST_DIGITS = 16;
+
     private final Form form;
     private final int count;
     private final String title;
@@ -71,11 +74,11 @@ final class WishForm {
             }
         }
         return new ColumnWish(
-                form.whole("rows", 1, 99),
+                form.whole("rows", 2, 100),
                 digits("least"),
                 digits("most"),
                 form.whole("minus", 0, 99),
-                form.whole("places", 0, 99),
+                form.whole("places", 0, 15),
                 allowed,
                 required(),
                 form.isChosen("below", "yes"));
@@ -93,7 +96,7 @@ final class WishForm {
     }
 
     private int digits(String name) {
-        return form.whole(name, 1, 99);
+        return form.whole(name, 1, MOST_DIGITS);
     }
 
     private static Map<String, String> usual(Words words) {

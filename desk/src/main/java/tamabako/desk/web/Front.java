@@ -90,7 +90,7 @@ final class Front {
             return printer.print(route.answer(request), view);
         } catch (RecordsFailure failed) {
             LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), failed);
-            return trouble(incoming, 503, "book", failed.getMessage());
+            return trouble(incoming, 503, "book", String.valueOf(failed.getMessage()));
         } catch (RuntimeException bug) {
             LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), bug);
             return trouble(incoming, 500, "inside");
