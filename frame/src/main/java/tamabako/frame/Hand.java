@@ -82,6 +82,24 @@ public final class Hand {
         take(tensRod - 1, product % 10, cause);
     }
 
+    /// Takes a number whose units stand on `unitRod`, its highest digit first.
+    public void takeNumber(int unitRod, int number, Cause cause) {
+        if (number >= 10) {
+            takeNumber(unitRod + 1, number / 10, cause);
+        }
+        take(unitRod, number % 10, cause);
+    }
+
+    /// What the rods from `from` up to `to` read now, `from` being the units. From 1000 on, the
+    /// number is read no further than it takes to see that it is so large.
+    public int standing(int from, int to) {
+        int number = 0;
+        for (int rod = to; rod >= from && number < 1000; rod--) {
+            number = 10 * number + digit(rod);
+        }
+        return number;
+    }
+
     /// The frame now.
     public Frame frame() {
         return new Frame(start.kind(), start.lowest(), Arrays.asList(rods));
