@@ -17,8 +17,8 @@ public final class Identity {
         return letters(26);
     }
 
-    /// A short identity that people can read out from a printed sheet, such as `K7QM-29XF`: about 39
-    /// bits, and so no secret.
+    /// A short identity that people can read out from a printed sheet, such as `K7QM-29XF`: about
+    /// 39 bits, and so no secret.
     public static String readable() {
         return letters(4) + "-" + letters(4);
     }

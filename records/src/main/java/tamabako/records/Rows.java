@@ -10,8 +10,8 @@ import tamabako.problems.Problem;
 import tamabako.problems.Sheet;
 import tamabako.problems.json.ProblemJson;
 
-/// How rows of the database are read as what they mean. Sheets keep their problems as the documented
-/// format writes them, one problem a line.
+/// How rows of the database are read as what they mean. Sheets keep their problems as the
+/// documented format writes them, one problem a line.
 final class Rows {
 
     private Rows() {}
@@ -30,8 +30,7 @@ final class Rows {
     }
 
     static KeptSheet sheet(ResultSet row) throws SQLException {
-        List<Problem> problems =
-                row.getString("problems").lines().map(ProblemJson::parse).toList();
+        List<Problem> problems = row.getString("problems").lines().map(ProblemJson::parse).toList();
         return new KeptSheet(
                 new Sheet(row.getString("id"), row.getString("title"), problems),
                 Instant.parse(row.getString("kept_at")),

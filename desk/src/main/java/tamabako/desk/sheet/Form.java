@@ -39,7 +39,7 @@ public final class Form {
                 : fields.all(name).contains(value);
     }
 
-    /// A whole number between two bounds.
+    /// A whole number between two bounds, in figures of either width.
     public int whole(String name, int least, int most) {
         String written = HalfWidth.of(text(name)).strip();
         if (written.matches("\\d{1,6}")) {
@@ -49,7 +49,7 @@ public final class Form {
             }
         }
         blame(name, words.say("form.whole", least, most));
-        return Integer.parseInt(usual.getOrDefault(name, String.valueOf(least)));
+        return Integer.parseInt(usual.getOrDefault(name, "0"));
     }
 
     /// One of the words that a choice may stand at.

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tamabako.records.RecordsFailure;
 
 /// Takes every request, and always has an answer for it: the page asked for, or one that says what
 /// is wrong with the request.
@@ -87,6 +88,9 @@ final class Front {
                             view.words(),
                             view.here());
             return printer.print(route.answer(request), view);
+        } catch (RecordsFailure failed) {
+            LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), failed);
+            return trouble(incoming, 503, "book", String.valueOf(failed.getMessage()));
         } catch (RuntimeException bug) {
             LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), bug);
             return trouble(incoming, 500, "inside");
