@@ -9,6 +9,7 @@ import tamabako.problems.marking.Marker;
 import tamabako.problems.marking.WritingRules;
 import tamabako.problems.marking.Written;
 import tamabako.problems.words.ProblemWords;
+import tamabako.problems.words.Sayable;
 
 /// An attempt's mark as one line of JSON.
 record MarkLine(WritingRules rules) {
@@ -24,7 +25,7 @@ record MarkLine(WritingRules rules) {
         }
         attempt.pupil().ifPresent(pupil -> line.put("pupil", pupil));
         line.put("answer", attempt.answer())
-                .put("mark", mark.word())
+                .put("mark", Sayable.word(mark.getClass()))
                 .put("right", mark.isRight())
                 .put("expected", Written.of(attempt.problem()).toString());
         if (!mark.isRight()) {
