@@ -28,34 +28,42 @@ public final class Hand {
 
     /// Adds `digit` (0 to 9) on `rod`, with all carries. Zero moves nothing.
     ///
-    /// @throws Unworkable if a carry runs off the frame
+    /// @throws Unworkable if a carry runs off the frame; then no bead has moved
     public void add(int rod, int digit, Cause cause) {
+        checkDigit(digit);
         if (digit == 0) {
             return;
         }
-        check(rod, digit);
-        tidy(rod);
-        Technique technique = Technique.ofAdding(digit(rod), digit);
-        boolean carryFirst = habits.carryOrder() == CarryOrder.CARRY_THEN_REMOVE;
-        if (technique.passesTen() && carryFirst) {
-            add(rod + 1, 1, new Cause.Carry(cause.entry()));
+        checkRod(rod);
+        Technique technique = Technique.ofAdding(held(rod), digit);
+        if (!technique.passesTen()) {
+            note(rod, digit, technique, cause);
+            return;
         }
-        note(rod, digit, technique, cause);
-        if (technique.passesTen() && !carryFirst) {
-            add(rod + 1, 1, new Cause.Carry(cause.entry()));
+        checkCarry(rod + 1);
+        Cause carry = new Cause.Carry(cause.entry());
+        switch (habits.carryOrder()) {
+            case CARRY_THEN_REMOVE -> {
+                add(rod + 1, 1, carry);
+                note(rod, digit, technique, cause);
+            }
+            case REMOVE_THEN_CARRY -> {
+                note(rod, digit, technique, cause);
+                add(rod + 1, 1, carry);
+            }
         }
     }
 
     /// Takes `digit` (0 to 9) from `rod`, borrowing first where it must. Zero moves nothing.
     ///
-    /// @throws Unworkable if nothing can be borrowed from on the frame
+    /// @throws Unworkable if nothing can be borrowed from on the frame; then no bead has moved
     public void take(int rod, int digit, Cause cause) {
+        checkDigit(digit);
         if (digit == 0) {
             return;
         }
-        check(rod, digit);
-        tidy(rod);
-        Technique technique = Technique.ofTaking(digit(rod), digit);
+        checkRod(rod);
+        Technique technique = Technique.ofTaking(held(rod), digit);
         if (technique.passesTen()) {
             take(rod + 1, 1, new Cause.Borrow(cause.entry()));
         }
@@ -89,76 +97,46 @@ public final class Hand {
         return List.copyOf(steps);
     }
 
-    /// Brings a rod with more than plain beads into plain form: on frames with five lower beads or
-    /// two upper beads only.
-    private void tidy(int rod) {
-        Rod held = rods[rod - start.lowest()];
-        if (held.isPlain()) {
-            return;
-        }
-        int count = held.value();
-        if (count >= 10) {
-            add(rod + 1, 1, new Cause.Tidied(rod));
-        }
-        Rod plain = Rod.showing(count % 10);
-        List<Motion> motions = new ArrayList<>();
-        push(motions, rod, plain.lower() - held.lower());
-        for (int i = held.upper(); i != plain.upper(); i += Integer.signum(plain.upper() - i)) {
-            motions.add(Motion.of(upper(rod, plain.upper() - held.upper())));
-        }
-        int change = count >= 10 ? -1 : 1;
-        rods[rod - start.lowest()] = plain;
-        steps.add(
-                new Step(
-                        rod,
-                        change,
-                        Technique.FIVE_COMPLEMENT,
-                        new Cause.Tidied(rod),
-                        held,
-                        plain,
-                        motions));
-    }
-
     private void note(int rod, int digit, Technique technique, Cause cause) {
-        Rod before = rods[rod - start.lowest()];
-        int change = technique.passesTen() ? digit - 10 * Integer.signum(digit) : digit;
-        Rod after = Rod.showing(before.value() + change);
+        Rod before = held(rod);
+        boolean rises = digit > 0 != technique.passesTen();
+        int moved = technique.passesTen() ? 10 - Math.abs(digit) : Math.abs(digit);
+        Rod after = rises ? before.adding(moved) : before.taking(moved);
         rods[rod - start.lowest()] = after;
         steps.add(
                 new Step(rod, digit, technique, cause, before, after, motions(rod, before, after)));
     }
 
-    /// How the fingers get from one plain form to another on one rod.
+    /// How the fingers get from one form to another on one rod.
     private static List<Motion> motions(int rod, Rod before, Rod after) {
         int upper = after.upper() - before.upper();
         int lower = after.lower() - before.lower();
         List<Motion> motions = new ArrayList<>();
-        if (upper == 0 || lower == 0) {
-            if (upper != 0) {
-                motions.add(Motion.of(upper(rod, upper)));
-            }
-            push(motions, rod, lower);
-        } else if (upper > 0 && lower > 0) {
-            // Six to nine are pinched: thumb up and forefinger down together.
-            motions.add(Motion.of(lower(rod, lower), upper(rod, upper)));
-        } else if (upper > 0) {
-            // One sweep of the forefinger: the five down, then the ones down.
-            motions.add(Motion.of(upper(rod, upper), lower(rod, lower)));
-        } else if (lower > 0) {
-            // Thumb and forefinger rise together.
-            motions.add(Motion.of(lower(rod, lower), upper(rod, upper)));
-        } else {
+        if (lower == 0) {
+            pushUpper(motions, rod, upper);
+        } else if (upper == 0 || (upper < 0 && lower < 0)) {
             // Taking six to nine off: the ones down first, then the five up.
             motions.add(Motion.of(lower(rod, lower)));
-            motions.add(Motion.of(upper(rod, upper)));
+            pushUpper(motions, rod, upper);
+        } else {
+            Stroke five = upper(rod, upper);
+            Stroke ones = lower(rod, lower);
+            // One sweep of the forefinger takes the five down, then the ones down. Otherwise the
+            // thumb leads: a pinch sets six to nine, and both rise together to give back a five.
+            motions.add(lower < 0 ? Motion.of(five, ones) : Motion.of(ones, five));
+            pushUpper(motions, rod, upper - Integer.signum(upper));
         }
         return motions;
     }
 
-    private static void push(List<Motion> motions, int rod, int beads) {
-        if (beads != 0) {
-            motions.add(Motion.of(lower(rod, beads)));
+    private static void pushUpper(List<Motion> motions, int rod, int beads) {
+        for (int i = 0; i < Math.abs(beads); i++) {
+            motions.add(Motion.of(upper(rod, beads)));
         }
+    }
+
+    private Rod held(int rod) {
+        return rods[rod - start.lowest()];
     }
 
     private static Stroke upper(int rod, int change) {
@@ -173,18 +151,25 @@ public final class Hand {
         return change > 0 ? Direction.TOWARD_BEAM : Direction.AWAY_FROM_BEAM;
     }
 
-    private void check(int rod, int digit) {
+    private static void checkDigit(int digit) {
         if (digit < 0 || digit > 9) {
             throw new IllegalArgumentException("A digit is 0 to 9, not " + digit + ".");
         }
+    }
+
+    /// A carry passes over full rods; the rod where it comes to rest must be on the frame.
+    private void checkCarry(int to) {
+        int rest = to;
+        while (start.has(rest) && digit(rest) >= 9) {
+            rest++;
+        }
+        checkRod(rest);
+    }
+
+    private void checkRod(int rod) {
         if (!start.has(rod)) {
-            throw new Unworkable(
-                    new Unworkable.Reason.TooLong(
-                            "This sum",
-                            rod > start.highest()
-                                    ? rod - start.lowest() + 1
-                                    : start.highest() - rod + 1,
-                            start.rods().size()));
+            int needed = Math.max(rod, start.highest()) - Math.min(rod, start.lowest()) + 1;
+            throw new Unworkable(new Unworkable.Reason.FrameTooShort(needed, start.rods().size()));
         }
     }
 }

@@ -15,6 +15,21 @@ public record Motion(List<Stroke> strokes) {
             throw new IllegalArgumentException(
                     "A motion has one or two strokes, not %d.".formatted(strokes.size()));
         }
+        if (strokes.size() == 2 && !together(strokes.getFirst(), strokes.getLast())) {
+            throw new IllegalArgumentException(
+                    "Only an upper and a lower stroke on one rod go together, not %s."
+                            .formatted(strokes));
+        }
+    }
+
+    /// The rod that the beads slide on.
+    public int rod() {
+        return strokes.getFirst().rod();
+    }
+
+    private static boolean together(Stroke first, Stroke second) {
+        return first.rod() == second.rod()
+                && first instanceof Stroke.Upper != second instanceof Stroke.Upper;
     }
 
     static Motion of(Stroke... strokes) {

@@ -34,6 +34,16 @@ public final class Unworkable extends RuntimeException {
             }
         }
 
+        /// A carry or a borrow runs off the frame.
+        record FrameTooShort(int needed, int rods) implements Reason {
+            @Override
+            public String message() {
+                return ("This sum runs off the frame: it needs %d rods, and the frame has %d. Use a"
+                                + " longer frame (at most %d rods) or smaller numbers.")
+                        .formatted(needed, rods, Frame.MOST_RODS);
+            }
+        }
+
         /// A frame of that many rods cannot be had.
         record NoSuchFrame(int rods, int limit) implements Reason {
             @Override
