@@ -8,8 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tamabako.paper.PrintWish;
+import tamabako.paper.wish.PrintWish;
 import tamabako.paper.SheetPrint;
+import tamabako.paper.wish.Part;
+import tamabako.paper.wish.Size;
 import tamabako.problems.Sheet;
 import tamabako.records.Identity;
 
@@ -59,13 +61,13 @@ public final class SheetCommand implements Callable<Integer> {
             names = "--part",
             defaultValue = "BOTH",
             description = "What to print: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private PrintWish.Part part = PrintWish.Part.BOTH;
+    private Part part = Part.BOTH;
 
     @Option(
             names = "--size",
             defaultValue = "NORMAL",
             description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private PrintWish.Size size = PrintWish.Size.NORMAL;
+    private Size size = Size.NORMAL;
 
     @Option(names = "--lang", defaultValue = "en", description = "en or ja (default en).")
     private Locale language = Locale.ENGLISH;
@@ -79,7 +81,7 @@ public final class SheetCommand implements Callable<Integer> {
         }
         Sheet sheet =
                 new Sheet(id.isEmpty() ? Identity.readable() : id, title, read.problems());
-        PrintWish wish = PrintWish.of(language).with(part).with(size);
+        PrintWish wish = PrintWish.ENGLISH.in(language).with(part).with(size);
         Target.write(output, out -> SheetPrint.write(sheet, wish, out));
         return read.exit();
     }
