@@ -173,6 +173,16 @@ public final class ClassBook implements AutoCloseable {
                         .toList());
     }
 
+    /// The piece of work of this identity, if there is one.
+    public Optional<Work> findWork(String id) {
+        return ask(book ->
+                book.createQuery("select * from work where id = :id")
+                        .bind("id", id)
+                        .map((row, _) -> Rows.workWithoutAnswers(row))
+                        .findOne()
+                        .map(work -> withAnswers(book, work)));
+    }
+
     private static Work withAnswers(Handle book, Work work) {
         List<Work.MarkedAnswer> answers =
                 book.createQuery(
