@@ -83,6 +83,14 @@ class SlipFinderTest {
         assertThat(first.rod().orElse(-100)).isEqualTo(rod);
     }
 
+    @ParameterizedTest
+    @CsvSource({"28, ROOT_DIGIT_OFF", "72, WRITTEN_SWAPPED", "270, WRITTEN_POINT_RIGHT"})
+    void aRootHasTheSlipsThatItsAnswerShows(String written, Way way) {
+        Root root = new Root("1", 2, new BigDecimal(729), Terms.PLAIN);
+
+        assertThat(FINDER.find(root, written).slips().getFirst().way()).isEqualTo(way);
+    }
+
     @Test
     void aRightValueHasNoSlipsWhateverItsForm() {
         for (String written : List.of("1180", "1,180", "１１８０", "11,80", "1180.0")) {
@@ -102,6 +110,7 @@ class SlipFinderTest {
         "34 78, 123456789012345678901234567890",
         "100/7, 14 r 3",
         "12345678901234567 1, 12345678901234560",
+        "9999999999999999 9999999999999999 -9999999999999999, 1",
     })
     void whatNoSlipLeadsToIsNotExplained(String sum, String written) {
         Finding finding = FINDER.find(problem(sum), written);
