@@ -22,12 +22,12 @@ class SlipFinderTest {
 
     private static final SlipFinder FINDER = new SlipFinder(Rates.shipped());
 
-    /// Sources: teachers' notes that name the error. ga-byō = a soroban school's note on が病
-    /// (inasoro.com, 24 January 2019); hosū = the same on misread complements (26 December 2018:
-    /// the frame 9,940 of 10,000 read -59, -50, -5 or -6 instead of -60); Fukushima = a school's
-    /// written test, 1983 (carries and borrows dropped, 21 for 201); modoshizan = 84 by 28 with the
-    /// trial digit 4 left standing; list = common practice, no published source (rows skipped or
-    /// doubled, 69 for 96, plus for minus, neighbouring rod, five-bead left on).
+    /// Sources: ga-byō = a soroban school's page on が病, January 2019; hosū = the same school on
+    /// misread complements, December 2018 (the frame 9,940 of 10,000 read -59, -50, -5 or -6
+    /// instead of -60); Fukushima = a school's written test, 1983 (carries and borrows dropped, 21
+    /// for 201); modoshizan = 84 by 28 with the trial digit 4 left standing; list = common
+    /// practice, no published source (rows skipped or doubled, 69 for 96, plus for minus,
+    /// neighbouring rod, five-bead left on).
     @ParameterizedTest
     @CsvSource({
         "take 4 by the wrong complement, 12 -4, 6, ten-complement-wrong",
