@@ -15,6 +15,7 @@ public final class Hand {
     private final Rod[] rods;
     private final List<Step> steps = new ArrayList<>();
 
+    /// A hand that begins to work on `start`.
     public Hand(Frame start, Habits habits) {
         this.start = start;
         this.habits = habits;
