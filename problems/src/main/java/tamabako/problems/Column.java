@@ -10,6 +10,9 @@ import tamabako.frame.column.ColumnWork;
 /// Rows to be added and taken (mitorizan). A minus row has a minus sign.
 public record Column(String id, List<BigDecimal> rows, Terms terms) implements Problem {
 
+    /// The most rows of a column that are read from a line.
+    public static final int MOST_ROWS = 1000;
+
     public Column {
         rows = List.copyOf(rows);
         if (rows.isEmpty()) {

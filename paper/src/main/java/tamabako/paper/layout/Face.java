@@ -1,0 +1,7 @@
+package tamabako.paper.layout;
+
+/// The weight of the letters.
+public enum Face {
+    REGULAR,
+    BOLD
+}

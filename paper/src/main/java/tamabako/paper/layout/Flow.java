@@ -1,0 +1,104 @@
+package tamabako.paper.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/// The pages of a part while they fill from top to bottom.
+final class Flow {
+
+    private final int firstPage;
+    private final double topOfLater;
+    private final List<Element> elements = new ArrayList<>();
+    private final List<Decoration> decorations = new ArrayList<>();
+    private int page;
+    private boolean open;
+    private int torn;
+    private double y;
+
+    /// @param firstPage the number of the first page, from 0
+    /// @param topOfLater where the body begins on all pages but the first
+    Flow(int firstPage, double topOfLater) {
+        this.firstPage = firstPage;
+        this.topOfLater = topOfLater;
+        this.page = firstPage;
+        this.y = Page.TOP;
+    }
+
+    /// How far down the page the print has come.
+    double y() {
+        return y;
+    }
+
+    void down(double distance) {
+        y += distance;
+    }
+
+    /// What is left of the page.
+    double room() {
+        return Page.BOTTOM - y;
+    }
+
+    /// The room of a page with nothing on it.
+    double roomOfPage() {
+        return Page.BOTTOM - topOfLater;
+    }
+
+    /// Goes on to a new page unless `height` still fits on this one, or nothing is on it yet.
+    void require(double height) {
+        if (height > room() && y > topOfLater) {
+            page++;
+            y = topOfLater;
+            torn += open ? 1 : 0;
+        }
+    }
+
+    /// An element on this page.
+    Element.Leaf leaf(Role role, Mark... marks) {
+        return new Element.Leaf(role, page, List.of(marks));
+    }
+
+    void put(Element element) {
+        elements.add(element);
+    }
+
+    void decorate(Mark... marks) {
+        decorations.add(new Decoration(page, List.of(marks)));
+    }
+
+    /// A section begins here.
+    ///
+    /// @param hangsTogether whether it had better not be torn by a page turn
+    void open(boolean hangsTogether) {
+        open = hangsTogether;
+    }
+
+    /// What the layout costs: pages first, then page turns within what had better hang together.
+    long cost() {
+        return 1000L * pages() + torn;
+    }
+
+    /// A section ends here: all elements put since there were `from` of them are its parts.
+    void gather(int from) {
+        open = false;
+        List<Element> tail = elements.subList(from, elements.size());
+        Element section = new Element.Group(Role.SECTION, tail);
+        tail.clear();
+        elements.add(section);
+    }
+
+    int put() {
+        return elements.size();
+    }
+
+    int pages() {
+        return page - firstPage + 1;
+    }
+
+    Laid laid() {
+        return new Laid(pages(), elements, decorations);
+    }
+
+    void decorate(int onPage, Mark... marks) {
+        decorations.add(new Decoration(firstPage + onPage, List.of(marks)));
+    }
+}

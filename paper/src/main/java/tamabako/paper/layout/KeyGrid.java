@@ -1,0 +1,154 @@
+package tamabako.paper.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import tamabako.paper.figures.Cells;
+import tamabako.paper.layout.Mark.Figures;
+import tamabako.paper.layout.Mark.Rule;
+import tamabako.paper.layout.Mark.Words;
+import tamabako.paper.wish.Unprintable;
+import tamabako.paper.wish.Unprintable.Reason;
+
+/// The answers of a section, five across, under the numbers of the sheet.
+final class KeyGrid implements Piece {
+
+    private static final int MOST_ACROSS = 5;
+    private static final double BESIDE = 0.25;
+
+    private final List<PrintedAnswer> answers;
+    private final Setting setting;
+    private final Across across;
+
+    KeyGrid(Section section, Setting setting) {
+        this.answers = section.problems().stream().map(PrintedAnswer::of).toList();
+        this.setting = setting;
+        this.across =
+                Across.fit(
+                                MOST_ACROSS,
+                                Page.across(),
+                                gap(),
+                                setting.size(),
+                                width -> figuresFor(width))
+                        .orElseThrow(this::tooWide);
+    }
+
+    @Override
+    public boolean hangsTogether() {
+        return true;
+    }
+
+    @Override
+    public double opening(double air) {
+        return pitch(air);
+    }
+
+    @Override
+    public void lay(Flow flow, double air) {
+        List<Element> rows = new ArrayList<>();
+        for (int first = 0; first < answers.size(); first += across.count()) {
+            flow.require(pitch(air));
+            int end = Math.min(answers.size(), first + across.count());
+            for (int i = first; i < end; i++) {
+                double left = Page.LEFT + (i - first) * (across.width() + gap());
+                rows.add(answer(flow, answers.get(i), left, flow.y() + pitch(air) * 0.7));
+            }
+            flow.down(pitch(air));
+            flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), 0.4, Ink.HAIR));
+        }
+        flow.put(new Element.Group(Role.TABLE, rows));
+        flow.down(setting.pick(12, 18));
+    }
+
+    private Element answer(Flow flow, PrintedAnswer answer, double left, double baseline) {
+        double size = labelSize();
+        double numberEnd = left + labelWidth();
+        double units = numberEnd + space() + across.figures() * PrintedAnswer.widestValue(answers);
+        Mark number =
+                setting.endingAt(numberEnd, baseline, Face.BOLD, size, Ink.BLACK, answer.label());
+        return new Element.Group(
+                Role.ROW,
+                List.of(
+                        flow.leaf(Role.HEADS_ROW, number),
+                        flow.leaf(Role.CELL, marks(answer, units, baseline))));
+    }
+
+    /// Values end under each other at `units`; what is left over follows.
+    private Mark[] marks(PrintedAnswer answer, double units, double baseline) {
+        double figures = across.figures();
+        double start = units - figures * Cells.width(answer.value());
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Figures(start, baseline, figures, answer.value()));
+        if (!answer.remainder().isEmpty()) {
+            double sign = units + figures * BESIDE;
+            double rest = sign + signWidth() + figures * BESIDE;
+            marks.add(new Words(sign, baseline, Face.REGULAR, signSize(), Ink.BLACK, remainder()));
+            marks.add(new Figures(rest, baseline, figures, answer.remainder()));
+        }
+        return marks.toArray(Mark[]::new);
+    }
+
+    private double figuresFor(double width) {
+        double most = setting.pick(12, setting.size().mostFigures());
+        return Math.min(most, (width - labelWidth() - space() - signWidth()) / widest());
+    }
+
+    /// The width of the sign for a remainder; 0 where there is none.
+    private double signWidth() {
+        return remainders() ? setting.width(Face.REGULAR, signSize(), remainder()) : 0;
+    }
+
+    private String remainder() {
+        return setting.words().say("remainder");
+    }
+
+    /// Between a number and its answer.
+    private double space() {
+        return setting.pick(7, 10);
+    }
+
+    private double widest() {
+        double beside = remainders() ? 2 * BESIDE : 0;
+        return PrintedAnswer.widestValue(answers) + beside + PrintedAnswer.widestRemainder(answers);
+    }
+
+    private boolean remainders() {
+        return PrintedAnswer.widestRemainder(answers) > 0;
+    }
+
+    private double labelSize() {
+        return setting.pick(8, 14);
+    }
+
+    private double signSize() {
+        return setting.pick(9, 18);
+    }
+
+    private double labelWidth() {
+        double widest =
+                answers.stream()
+                        .mapToDouble(each -> setting.width(Face.BOLD, labelSize(), each.label()))
+                        .max()
+                        .orElseThrow();
+        return Math.max(widest, setting.pick(12, 20));
+    }
+
+    private double gap() {
+        return setting.pick(14, 20);
+    }
+
+    private double pitch(double air) {
+        return across.figures() * (1.4 + 0.3 * air);
+    }
+
+    private Unprintable tooWide() {
+        PrintedAnswer longest =
+                answers.stream()
+                        .max(
+                                Comparator.comparingDouble(each ->
+                                        Cells.width(each.value()) + Cells.width(each.remainder())))
+                        .orElseThrow();
+        return new Unprintable(
+                new Reason.TooWide(longest.label(), longest.value(), setting.size()));
+    }
+}

@@ -1,0 +1,16 @@
+package tamabako.paper.layout;
+
+import java.util.List;
+
+/// Pages on which everything has its place.
+///
+/// @param pages how many
+/// @param elements what is read, in reading order
+/// @param decorations what is only seen
+public record Laid(int pages, List<Element> elements, List<Decoration> decorations) {
+
+    public Laid {
+        elements = List.copyOf(elements);
+        decorations = List.copyOf(decorations);
+    }
+}

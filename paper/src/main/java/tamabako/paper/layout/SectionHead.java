@@ -1,0 +1,91 @@
+package tamabako.paper.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tamabako.paper.layout.Mark.Rule;
+import tamabako.paper.layout.Mark.Words;
+import tamabako.paper.words.PrintWords;
+import tamabako.problems.Problem;
+
+/// What stands over a section: its kind, the points of a problem, and the rule for the answers.
+record SectionHead(Section section, boolean key, Setting setting) {
+
+    private static final double RULE = 0.6;
+
+    void lay(Flow flow) {
+        double size = headingSize();
+        PrintWords words = setting.words();
+        flow.down(size);
+        List<Mark> heading = new ArrayList<>();
+        String kind = words.say(section.heading());
+        heading.add(new Words(Page.LEFT, flow.y(), Face.BOLD, size, Ink.BLACK, kind));
+        section.points()
+                .ifPresent(points -> heading.add(pointsAtRight(flow, words.say("points", points))));
+        flow.put(flow.leaf(Role.HEADING, heading.toArray(Mark[]::new)));
+        flow.down(size * 0.4);
+        flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), RULE, Ink.LINE));
+        for (String line : noteLines()) {
+            flow.down(noteHeight());
+            flow.put(
+                    flow.leaf(
+                            Role.PARAGRAPH,
+                            new Words(
+                                    Page.LEFT,
+                                    flow.y(),
+                                    Face.REGULAR,
+                                    setting.size().words(),
+                                    Ink.BLACK,
+                                    line)));
+        }
+        flow.down(below());
+    }
+
+    double height() {
+        return headingSize() * 1.4 + noteLines().size() * noteHeight() + below();
+    }
+
+    private double noteHeight() {
+        return setting.size().words() * 1.5;
+    }
+
+    private double headingSize() {
+        return setting.pick(11, 18);
+    }
+
+    private double below() {
+        return setting.pick(10, 12) + (noteLines().isEmpty() ? 0 : setting.pick(2, 6));
+    }
+
+    private Words pointsAtRight(Flow flow, String points) {
+        return setting.endingAt(
+                Page.RIGHT, flow.y(), Face.REGULAR, setting.size().words(), Ink.BLACK, points);
+    }
+
+    private List<String> noteLines() {
+        double size = setting.size().words();
+        return key
+                ? List.of()
+                : notes().stream()
+                        .flatMap(note ->
+                                Lines.of(setting.measure(), Face.REGULAR, size, note, Page.across())
+                                        .stream())
+                        .toList();
+    }
+
+    private List<String> notes() {
+        Map<Boolean, List<Problem>> byUnit = section.byUnit();
+        Optional<String> plain =
+                AnswerRule.told(byUnit.getOrDefault(false, List.of()), setting.words());
+        Optional<String> amounts =
+                AnswerRule.told(byUnit.getOrDefault(true, List.of()), setting.words());
+        boolean both = byUnit.values().stream().noneMatch(List::isEmpty);
+        List<String> notes = new ArrayList<>();
+        plain.map(note -> both ? setting.words().say("note.plain", note) : note)
+                .ifPresent(notes::add);
+        amounts.map(note -> both ? setting.words().say("note.unit", note) : note)
+                .ifPresent(notes::add);
+        return notes;
+    }
+}

@@ -1,0 +1,39 @@
+package tamabako.paper.layout;
+
+import tamabako.paper.layout.Mark.Words;
+import tamabako.paper.wish.PrintWish;
+import tamabako.paper.wish.Size;
+import tamabako.paper.words.PrintWords;
+
+/// What every piece of a layout needs to know: the wish, its words and the measure of the font.
+record Setting(PrintWish wish, PrintWords words, Measure measure) {
+
+    Size size() {
+        return wish.size();
+    }
+
+    boolean large() {
+        return wish.size() == Size.LARGE;
+    }
+
+    /// `normal` at normal size, `large` at large size.
+    double pick(double normal, double large) {
+        return large() ? large : normal;
+    }
+
+    /// The width of words in points.
+    double width(Face face, double size, String text) {
+        return size * measure.width(face, text);
+    }
+
+    /// Words that end at `right`.
+    Words endingAt(double right, double baseline, Face face, double size, Ink ink, String text) {
+        return new Words(right - width(face, size, text), baseline, face, size, ink, text);
+    }
+
+    /// Words whose middle is at `middle`.
+    Words centred(double middle, double baseline, Face face, double size, String text) {
+        double left = middle - width(face, size, text) / 2;
+        return new Words(left, baseline, face, size, Ink.BLACK, text);
+    }
+}

@@ -1,0 +1,79 @@
+package tamabako.problems.making;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tamabako.frame.Technique;
+import tamabako.problems.Problem;
+import tamabako.problems.words.Sayable;
+
+/// What came of a wish.
+public sealed interface Made {
+
+    /// The problems, no two alike, named by their numbers from 1; the same wish, count and seed
+    /// make them again.
+    record Found(List<Problem> problems, long seed) implements Made {
+        public Found {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /// No such problems exist, or not so many; this is proved.
+    ///
+    /// @param nearest a wish close by that can be granted, where one is known
+    record Impossible(Wish wish, Reason reason, Optional<Wish> nearest) implements Made {}
+
+    /// The search gave up: such problems may exist, and none or too few were found.
+    record NotFound(Wish wish, Reason reason) implements Made {}
+
+    /// Why a wish is not granted.
+    sealed interface Reason extends Sayable {
+
+        @Override
+        default String topic() {
+            return "making";
+        }
+
+        /// A number of the wish that is out of range.
+        record OutOfRange(Part part, int value, int least, int most) implements Reason {}
+
+        /// No technique is allowed.
+        record NothingAllowed() implements Reason {}
+
+        /// Techniques are required that are not allowed.
+        record RequiredNotAllowed(Set<Technique> required) implements Reason {}
+
+        /// No column is like that: every running total was followed.
+        record NoSuchColumn(int rows, int minusRows, Set<Technique> allowed) implements Reason {}
+
+        /// There are such problems, only fewer than asked for.
+        record OnlySoMany(int count, int there) implements Reason {}
+
+        /// None was found in so many tries.
+        record NoneFound(int tries) implements Reason {}
+
+        /// Some were found, then none more in so many tries.
+        record NoMoreFound(int found, int tries) implements Reason {}
+    }
+
+    /// A part of a wish that has a range.
+    enum Part implements Sayable {
+        COUNT,
+        ROWS,
+        LEAST_DIGITS,
+        MOST_DIGITS,
+        MINUS_ROWS,
+        PLACES,
+        MULTIPLICAND_DIGITS,
+        MULTIPLIER_DIGITS,
+        DIVISOR_DIGITS,
+        QUOTIENT_DIGITS,
+        DEGREE,
+        ROOT_DIGITS;
+
+        @Override
+        public String topic() {
+            return "part";
+        }
+    }
+}
