@@ -22,8 +22,8 @@ final class LineWork {
         /// @throws Unreadable or Unworkable if the line is wrong
         Optional<String> turn(String line);
 
-        /// What stands in the output for a line that is wrong, so that lines in and lines out stay in
-        /// step; nothing where they need not.
+        /// What stands in the output for a line that is wrong, so that lines in and lines out stay
+        /// in step; nothing where they need not.
         default Optional<String> faulty(String message) {
             return Optional.empty();
         }

@@ -29,8 +29,7 @@ final class Progress {
     void done(int lines) {
         long now = System.nanoTime();
         if (now - begun >= SECOND) {
-            err.printf(
-                    "%,d lines in %.1f seconds%n", lines, (now - begun) / (double) SECOND);
+            err.printf("%,d lines in %.1f seconds%n", lines, (now - begun) / (double) SECOND);
         }
     }
 

@@ -13,8 +13,8 @@ final class Source {
 
     private Source() {}
 
-    /// Opens `name` as UTF-8 text. Bytes that are no UTF-8 become replacement characters, so that only
-    /// their line is refused.
+    /// Opens `name` as UTF-8 text. Bytes that are no UTF-8 become replacement characters, so that
+    /// only their line is refused.
     static BufferedReader open(String name) throws IOException {
         InputStream bytes = name.equals("-") ? System.in : Files.newInputStream(Path.of(name));
         return new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8));

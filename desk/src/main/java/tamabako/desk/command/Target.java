@@ -16,7 +16,8 @@ final class Target {
 
     private Target() {}
 
-    /// Writes to `name`, whole or not at all: a file appears under its name only when it is finished.
+    /// Writes to `name`, whole or not at all: a file appears under its name only when it is
+    /// finished.
     static void write(String name, Writing writing) throws IOException {
         if (name.equals("-")) {
             writing.to(System.out);
