@@ -3,6 +3,7 @@ package tamabako.desk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
+import tamabako.desk.command.WorkCommand;
 
 /// The program's one entry: the commands hang below it.
 @Command(
@@ -10,7 +11,7 @@ import tamabako.desk.command.DeskCommand;
         mixinStandardHelpOptions = true,
         version = "tamabako 0.1.0",
         description = "The soroban teacher's tool. Without a command it starts the desk.",
-        subcommands = {DeskCommand.class, CommandLine.HelpCommand.class})
+        subcommands = {DeskCommand.class, WorkCommand.class, CommandLine.HelpCommand.class})
 public final class Tamabako {
 
     private Tamabako() {}

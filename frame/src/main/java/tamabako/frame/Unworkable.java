@@ -122,7 +122,8 @@ public final class Unworkable extends RuntimeException {
         record TooManyPlaces(int places, int limit) implements Reason {
             @Override
             public String message() {
-                return "An answer is worked to 0 to %d decimal places, not %d."
+                return ("An answer is worked to 0 to %d decimal places, not %d. Ask for a number of"
+                                + " places in that range.")
                         .formatted(limit, places);
             }
         }

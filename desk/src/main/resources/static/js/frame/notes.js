@@ -45,7 +45,7 @@ export class Notes {
     }
     const say = this.part('.now-say');
     if (!item) say.textContent = (step === 0 ? say.dataset.clear : say.dataset.set) ?? '';
-    this.root.classList.toggle('ended', step === last);
+    this.part('.now-answer').textContent = step === last ? this.part('.sum-answer').textContent : '';
     this.point(item);
   }
 
@@ -61,7 +61,7 @@ export class Notes {
       return;
     }
     item.setAttribute('aria-current', 'step');
-    const middle = item.offsetTop - this.list.offsetTop - (this.list.clientHeight - item.offsetHeight) / 2;
+    const middle = item.offsetTop - (this.list.clientHeight - item.offsetHeight) / 2;
     this.list.scrollTop = middle;
   }
 

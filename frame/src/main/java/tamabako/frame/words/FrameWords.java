@@ -39,13 +39,14 @@ record FrameWords(Phrases phrases) {
     }
 
     private String beads(Rod rod) {
-        String upper = phrases.say("look.upper", rod.upper(), Map.of());
         if (rod.lower() == 0) {
-            return upper;
+            return phrases.say("look.upper", rod.upper(), Map.of());
         }
         String lower = phrases.say("look.lower", rod.lower(), Map.of("beads", rod.lower()));
-        return rod.upper() == 0
-                ? lower
-                : phrases.say("look.both", Map.of("upper", upper, "lower", lower));
+        if (rod.upper() == 0) {
+            return lower;
+        }
+        String upper = phrases.say("look-and.upper", rod.upper(), Map.of());
+        return phrases.say("look.both", Map.of("upper", upper, "lower", lower));
     }
 }

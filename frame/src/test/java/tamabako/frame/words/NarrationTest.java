@@ -1,7 +1,9 @@
 package tamabako.frame.words;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static tamabako.testkit.Golden.assertGolden;
+import static tamabako.testkit.Property.forSeeds;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import tamabako.frame.CarryOrder;
 import tamabako.frame.Figures;
 import tamabako.frame.Frame;
+import tamabako.frame.FrameKind;
 import tamabako.frame.Habits;
 import tamabako.frame.Setup;
 import tamabako.frame.Trace;
@@ -61,6 +64,31 @@ class NarrationTest {
                 "column-9731+269+456-3+67.5-carry-first",
                 column("9731 269 456 -3 67.5", carryFirst),
                 CarryOrder.CARRY_THEN_REMOVE);
+    }
+
+    @Test
+    void everyStepOfAnyColumnIsSaid() {
+        forSeeds(
+                2_000,
+                draw -> {
+                    Setup setup =
+                            Setup.COMMON
+                                    .with(draw.oneOf(List.of(FrameKind.values())))
+                                    .with(
+                                            Habits.COMMON.with(
+                                                    draw.oneOf(List.of(CarryOrder.values()))));
+                    List<BigDecimal> rows = new ArrayList<>();
+                    for (int i = draw.between(1, 6); i > 0; i--) {
+                        BigDecimal row = draw.decimal(draw.length(9), draw.between(0, 2));
+                        rows.add(draw.chance(1, 2) ? row.negate() : row);
+                    }
+                    Trace trace = ColumnWork.work(rows, setup).trace();
+                    for (Locale language : Languages.all()) {
+                        assertThat(StepWords.of(language).say(trace))
+                                .hasSameSizeAs(trace.steps())
+                                .noneMatch(said -> said.isBlank() || said.contains("{"));
+                    }
+                });
     }
 
     private static Working column(String rows, Setup setup) {
