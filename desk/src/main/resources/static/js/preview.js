@@ -15,6 +15,7 @@ for (const form of document.querySelectorAll("form[data-preview]")) {
       clearTimeout(waiting);
       waiting = window.setTimeout(() => show(form), PAUSE);
     });
+    form.querySelectorAll("[data-without-script]").forEach((part) => part.toggleAttribute("hidden", true));
   }
 }
 

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 /// The styles, scripts and fonts under `/static/`, served from the class path as they are.
 ///
 /// A file is read once and kept. Browsers ask every time whether it changed, and are told by its
-/// digest that it did not.
+/// digest that it did not. The fonts are those that sheets are printed with.
 final class StaticFiles {
 
     private static final Pattern NAME =
@@ -43,7 +43,8 @@ final class StaticFiles {
     }
 
     private static Optional<Reply.Bytes> read(String path) {
-        try (InputStream file = StaticFiles.class.getResourceAsStream(path)) {
+        String resource = path.replaceFirst("^/static/font/", "/fonts/");
+        try (InputStream file = StaticFiles.class.getResourceAsStream(resource)) {
             if (file == null) {
                 return Optional.empty();
             }

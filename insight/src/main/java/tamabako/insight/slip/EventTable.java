@@ -10,6 +10,7 @@ import tamabako.problems.Problem;
 /// Made once for a problem, it serves all pupils who worked it.
 public final class EventTable {
 
+    private final Problem problem;
     private final BigDecimal answer;
     private final int places;
     private final Events events;
@@ -19,6 +20,7 @@ public final class EventTable {
     private final int[] order;
 
     private EventTable(Problem problem) {
+        this.problem = problem;
         this.answer = problem.answer().value();
         this.places = ProblemSlips.places(problem) + 1;
         this.events = ProblemSlips.of(problem);
@@ -32,6 +34,11 @@ public final class EventTable {
     /// The slips of `problem`. A problem with numbers of more than sixteen digits has none.
     public static EventTable of(Problem problem) {
         return new EventTable(problem);
+    }
+
+    /// The problem.
+    public Problem problem() {
+        return problem;
     }
 
     /// The right answer.

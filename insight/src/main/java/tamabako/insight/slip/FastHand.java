@@ -11,6 +11,15 @@ final class FastHand {
     private final int[] rods = new int[RODS];
     private final StepLog log = new StepLog();
 
+    /// A hand at a frame that shows `number`.
+    static FastHand holding(long number) {
+        FastHand hand = new FastHand();
+        for (int place = 0; place < Tens.length(number); place++) {
+            hand.rods[place] = Tens.digit(number, place);
+        }
+        return hand;
+    }
+
     /// The steps so far.
     StepLog log() {
         return log;

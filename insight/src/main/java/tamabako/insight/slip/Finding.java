@@ -8,7 +8,7 @@ import java.util.List;
 /// A wrong answer shows only by how much it is off, and several slips may be off by the same
 /// amount; so a finding is a ranking, never a verdict on one place.
 ///
-/// @param right whether the answer is right; then there are no slips
+/// @param right whether the answer is right in value; then there are no slips
 /// @param expected the right answer in plain figures
 /// @param explained the share of all known slips together, 0 to 1; 1 for a right answer
 /// @param slips the likeliest kinds first, [SlipKind#NONE_KNOWN] among them, at most [#MOST_SLIPS];

@@ -41,26 +41,39 @@ final class ProductSlips {
 
     /// Adds the slips of working.
     void addWork() {
-        FastHand hand = new FastHand();
         for (int i = 0; i < Tens.length(multiplicand); i++) {
             int first = Tens.digit(multiplicand, i);
-            for (int j = Tens.length(multiplier) - 1; j >= 0 && first > 0; j--) {
-                partial(hand, first, Tens.digit(multiplier, j), i + j);
+            for (int j = 0; j < Tens.length(multiplier) && first > 0; j++) {
+                partial(first, Tens.digit(multiplier, j), i + j);
             }
             if (first > 0 && multiplier > 9) {
                 run(first, i);
             }
         }
-        new BeadSlips(hand.log(), lowest, effect, events).add();
+        new BeadSlips(work(multiplicand, multiplier), lowest, effect, events).add();
         zeros();
     }
 
+    /// The steps that the products are added with: the same as in
+    /// [tamabako.frame.product.ProductWork]; a test compares them.
+    static StepLog work(long multiplicand, long multiplier) {
+        FastHand hand = new FastHand();
+        for (int i = 0; i < Tens.length(multiplicand); i++) {
+            int first = Tens.digit(multiplicand, i);
+            for (int j = Tens.length(multiplier) - 1; j >= 0; j--) {
+                int second = Tens.digit(multiplier, j);
+                int where = Code.product(first, second);
+                hand.add(i + j + 1, first * second / 10, StepLog.Role.ENTRY, where);
+                hand.add(i + j, first * second % 10, StepLog.Role.ENTRY, where);
+            }
+        }
+        return hand.log();
+    }
+
     /// @param rod the rod of the product's units
-    private void partial(FastHand hand, int first, int second, int rod) {
+    private void partial(int first, int second, int rod) {
         int where = Code.product(first, second);
         long product = (long) first * second * Tens.power(rod);
-        hand.add(rod + 1, first * second / 10, StepLog.Role.ENTRY, where);
-        hand.add(rod, first * second % 10, StepLog.Role.ENTRY, where);
         TableSlips.add(
                 first,
                 second,

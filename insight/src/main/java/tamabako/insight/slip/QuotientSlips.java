@@ -33,6 +33,7 @@ final class QuotientSlips {
 
     /// Adds the slips of working.
     void add() {
+        beads();
         for (int place = Tens.length(quotient) - 1; place >= 0; place--) {
             offByOne(place);
             places(place);
@@ -40,6 +41,12 @@ final class QuotientSlips {
                 taken(place, j);
             }
         }
+    }
+
+    private void beads() {
+        FastDivision division = new FastDivision(dividend, divisor);
+        new BeadSlips(division.set(), lowest, effect, events).add();
+        new BeadSlips(division.taken(), lowest, this::tenthsOfDividend, events).add();
     }
 
     /// What the dividend's changing by `change` while it is worked does to the answer.

@@ -23,8 +23,8 @@ final class Ranking {
         this.leading = table.leadingTo(written);
         this.chances = new double[leading.length];
         this.difference = written.subtract(table.answer());
-        this.background = rates.of(SlipKind.NONE_KNOWN) * even(written);
         double nothingElse = nothingElse(table, rates);
+        this.background = rates.of(SlipKind.NONE_KNOWN) * (1 - nothingElse) * even(written);
         double sum = background;
         for (int i = 0; i < leading.length; i++) {
             SlipKind kind = Code.way(events.code(leading[i])).kind();
@@ -36,7 +36,11 @@ final class Ranking {
 
     /// The share of all known slips together.
     double explained() {
-        return 1 - background / all;
+        return 1 - unexplained();
+    }
+
+    private double unexplained() {
+        return leading.length == 0 ? 1 : background / all;
     }
 
     /// The kinds, likeliest first, each at its likeliest place.
@@ -47,14 +51,9 @@ final class Ranking {
                 addKind(kind, slips);
             }
         }
-        slips.add(noneKnown(difference, background / all));
+        slips.add(noneKnown(difference, unexplained()));
         slips.sort(Comparator.comparingDouble(Slip::share).reversed());
         return slips.subList(0, Math.min(slips.size(), Finding.MOST_SLIPS));
-    }
-
-    /// An answer that cannot be read as a number.
-    static Slip noneKnown(BigDecimal difference) {
-        return noneKnown(difference, 1);
     }
 
     private static Slip noneKnown(BigDecimal difference, double share) {

@@ -24,8 +24,8 @@ public final class Rates {
         return SHIPPED;
     }
 
-    /// How often `kind` is made per occasion. For [SlipKind#NONE_KNOWN] it is the share of all
-    /// answers that no known slip stands behind.
+    /// How often `kind` is made per occasion. For [SlipKind#NONE_KNOWN] it is the share of the
+    /// wrong answers that no known slip stands behind.
     public double of(SlipKind kind) {
         return rates[kind.index()];
     }

@@ -1,10 +1,10 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
-import java.util.List;
-import tamabako.frame.Figures;
-import tamabako.frame.Unworkable;
 import tamabako.problems.Problem;
+import tamabako.problems.marking.Mark;
+import tamabako.problems.marking.Marker;
+import tamabako.problems.marking.WritingRules;
 
 /// Finds the slips that may stand behind an answer.
 ///
@@ -27,25 +27,25 @@ public final class SlipFinder {
         return rates;
     }
 
-    /// What `written`, the answer as the pupil wrote it, tells. What is no number at all has no
-    /// known slip.
+    /// What `written`, the answer as the pupil wrote it, tells. Its value counts, not its form.
+    /// What is no number has no known slip, and neither has a right quotient with a wrong
+    /// remainder.
     public Finding find(Problem problem, String written) {
         return find(EventTable.of(problem), written);
     }
 
     /// The same for a problem whose slips are listed already.
     public Finding find(EventTable table, String written) {
-        String expected = table.answer().toPlainString();
-        BigDecimal value;
-        try {
-            value = Figures.parse(written);
-        } catch (Unworkable _) {
-            return new Finding(false, expected, 0, List.of(Ranking.noneKnown(BigDecimal.ZERO)));
-        }
-        if (value.compareTo(table.answer()) == 0) {
-            return Finding.right(expected);
-        }
-        Ranking ranking = new Ranking(table, value, rates);
-        return new Finding(false, expected, ranking.explained(), ranking.slips());
+        return switch (Marker.mark(table.problem(), written, WritingRules.EASY)) {
+            case Mark.Right _, Mark.WrongForm _ -> Finding.right(table.answer().toPlainString());
+            case Mark.Wrong(BigDecimal read, _) -> wrong(table, read);
+            case Mark.Empty _, Mark.Unclear _ -> wrong(table, table.answer());
+        };
+    }
+
+    private Finding wrong(EventTable table, BigDecimal read) {
+        Ranking ranking = new Ranking(table, read, rates);
+        return new Finding(
+                false, table.answer().toPlainString(), ranking.explained(), ranking.slips());
     }
 }

@@ -20,6 +20,9 @@ public final class SlipWords {
     /// How many other kinds the headline names.
     private static final int MOST_OTHERS = 2;
 
+    /// A place that holds less than this part of its kind's share is one of several.
+    private static final double SURE = 0.5;
+
     private final Locale language;
     private final Phrases phrases;
     private final StepWords frame;
@@ -46,7 +49,8 @@ public final class SlipWords {
         return phrases.say("name." + kind.word(), Map.of());
     }
 
-    /// One slip in a sentence: where, what, and how far off the answer is.
+    /// One slip in a sentence: where, what, and how far off the answer is. "Row 3 or another" says
+    /// that other places together are likelier than this one.
     public String say(Slip slip) {
         if (slip.kind() == SlipKind.NONE_KNOWN) {
             return phrases.say("way.none-known", Map.of());
@@ -60,11 +64,15 @@ public final class SlipWords {
         }
         String what = phrases.say("way." + slip.way().word(), values);
         return phrases.say(
-                "slip",
+                surelyHere(slip) ? "slip" : "slip.perhaps",
                 Map.of(
                         "where", where(slip.where()),
                         "what", what,
                         "off", off(slip.difference())));
+    }
+
+    private static boolean surelyHere(Slip slip) {
+        return slip.where() instanceof Where.Answer || slip.hereShare() >= SURE * slip.share();
     }
 
     /// The whole finding in a line: most likely this, also possible that; or between which kinds it
@@ -88,12 +96,8 @@ public final class SlipWords {
                         .map(Slip::kind)
                         .limit(MOST_OTHERS)
                         .toList();
-        Slip first = finding.slips().getFirst();
-        Map<String, String> values =
-                Map.of(
-                        "where", where(first.where()),
-                        "first", name(first.kind()),
-                        "others", list(others));
+        SlipKind first = finding.slips().getFirst().kind();
+        Map<String, String> values = Map.of("first", name(first), "others", list(others));
         return phrases.say(others.isEmpty() ? "headline.likely" : "headline.also", values);
     }
 

@@ -39,8 +39,10 @@ final class WrittenSlips {
         }
         int mark = events.mark();
         for (int place = 0; place < length && length > 1; place++) {
-            dropped(place);
-            twice(place);
+            if (!asLeft(place, length)) {
+                dropped(place);
+                twice(place);
+            }
         }
         point();
         events.share(mark, 1);
@@ -66,6 +68,14 @@ final class WrittenSlips {
         long code = Code.of(Way.WRITTEN_SWAPPED, Code.answer(), place - places);
         long change = 9L * (right - left) * Tens.power(place);
         events.add(sign * unit * change, Code.with(code, left, right));
+    }
+
+    /// Whether the digit on the left, on the same side of the point, is the same: then it makes no
+    /// difference which of the two is dropped.
+    private boolean asLeft(int place, int length) {
+        return place + 1 < length
+                && place + 1 != places
+                && Tens.digit(figures, place) == Tens.digit(figures, place + 1);
     }
 
     /// Left of the point the figures close up to the right, after it to the left.
