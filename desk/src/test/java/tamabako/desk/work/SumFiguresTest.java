@@ -34,20 +34,24 @@ class SumFiguresTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1234.5 - 67 + 0.08", "306 x 0.4", "0.253 x 42", "1225 / 35", "9.5128 / 0.23", "√729",
-        "∛59319", "0 - 95 + 118"
+        "1234.5 - 67 + 0.08",
+        "306 x 0.4",
+        "0.253 x 42",
+        "1225 / 35",
+        "9.5128 / 0.23",
+        "√729",
+        "∛59319",
+        "0 - 95 + 118"
     })
     void everyPartThatAStepPointsAtIsThere(String sum) {
         Problem problem = ProblemText.parse(sum);
         SumFigures figures = new SumFigures(problem);
         List<String> there =
                 figures.lines().stream()
-                        .flatMap(
-                                line ->
-                                        java.util.stream.Stream.concat(
-                                                java.util.stream.Stream.of(line.part()),
-                                                line.figures().stream()
-                                                        .map(SumFigures.Figure::part)))
+                        .flatMap(line ->
+                                java.util.stream.Stream.concat(
+                                        java.util.stream.Stream.of(line.part()),
+                                        line.figures().stream().map(SumFigures.Figure::part)))
                         .toList();
         Working working = WorkWay.COMMON.work(problem).working();
         for (Step step : working.trace().steps()) {

@@ -38,8 +38,8 @@ class WorkJsonTest {
         assertGolden("work-" + name + ".json", pretty + "\n");
     }
 
-    /// Sources: Heffelfinger and Flom, Abacus: Mystery of the Bead (34 + 78; 306 × 4); the states of
-    /// 1225 ÷ 35 follow from the rules of Using an Abacus, Wikibooks; the square root is worked
+    /// Sources: Heffelfinger and Flom, Abacus: Mystery of the Bead (34 + 78; 306 × 4); the states
+    /// of 1225 ÷ 35 follow from the rules of Using an Abacus, Wikibooks; the square root is worked
     /// state by state in the root lessons of blog.goo.ne.jp/ktonegaw.
     @ParameterizedTest
     @CsvSource({
@@ -80,19 +80,21 @@ class WorkJsonTest {
 
     @Test
     void theStrokesLeadFromStateToStateOnEveryKindOfFrame() {
-        forSeeds(300, draw -> {
-            FrameKind kind = draw.oneOf(List.of(FrameKind.values()));
-            Setting setting = column(draw, kind);
-            Frame frame = Frame.clear(kind, setting.lowest(), setting.highest());
-            for (JsonNode step : setting.steps()) {
-                assertThat(frame.digits()).isEqualTo(step.get("before").textValue());
-                for (JsonNode stroke : step.get("strokes")) {
-                    frame = played(frame, step.get("rod").intValue(), stroke);
-                }
-                assertThat(frame.digits()).isEqualTo(step.get("after").textValue());
-            }
-            assertThat(frame.digits()).isEqualTo(setting.states().getLast());
-        });
+        forSeeds(
+                300,
+                draw -> {
+                    FrameKind kind = draw.oneOf(List.of(FrameKind.values()));
+                    Setting setting = column(draw, kind);
+                    Frame frame = Frame.clear(kind, setting.lowest(), setting.highest());
+                    for (JsonNode step : setting.steps()) {
+                        assertThat(frame.digits()).isEqualTo(step.get("before").textValue());
+                        for (JsonNode stroke : step.get("strokes")) {
+                            frame = played(frame, step.get("rod").intValue(), stroke);
+                        }
+                        assertThat(frame.digits()).isEqualTo(step.get("after").textValue());
+                    }
+                    assertThat(frame.digits()).isEqualTo(setting.states().getLast());
+                });
     }
 
     private record Setting(int lowest, int highest, List<JsonNode> steps, List<String> states) {}
