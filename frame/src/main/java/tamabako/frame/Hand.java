@@ -15,6 +15,7 @@ public final class Hand {
     private final Rod[] rods;
     private final List<Step> steps = new ArrayList<>();
 
+    /// A hand that begins to work on `start`.
     public Hand(Frame start, Habits habits) {
         this.start = start;
         this.habits = habits;
@@ -122,51 +123,18 @@ public final class Hand {
         Rod after = rises ? before.adding(moved) : before.taking(moved);
         rods[rod - start.lowest()] = after;
         steps.add(
-                new Step(rod, digit, technique, cause, before, after, motions(rod, before, after)));
-    }
-
-    /// How the fingers get from one form to another on one rod.
-    private static List<Motion> motions(int rod, Rod before, Rod after) {
-        int upper = after.upper() - before.upper();
-        int lower = after.lower() - before.lower();
-        List<Motion> motions = new ArrayList<>();
-        if (lower == 0) {
-            pushUpper(motions, rod, upper);
-        } else if (upper == 0 || (upper < 0 && lower < 0)) {
-            // Taking six to nine off: the ones down first, then the five up.
-            motions.add(Motion.of(lower(rod, lower)));
-            pushUpper(motions, rod, upper);
-        } else {
-            Stroke five = upper(rod, upper);
-            Stroke ones = lower(rod, lower);
-            // One sweep of the forefinger takes the five down, then the ones down. Otherwise the
-            // thumb leads: a pinch sets six to nine, and both rise together to give back a five.
-            motions.add(lower < 0 ? Motion.of(five, ones) : Motion.of(ones, five));
-            pushUpper(motions, rod, upper - Integer.signum(upper));
-        }
-        return motions;
-    }
-
-    private static void pushUpper(List<Motion> motions, int rod, int beads) {
-        for (int i = 0; i < Math.abs(beads); i++) {
-            motions.add(Motion.of(upper(rod, beads)));
-        }
+                new Step(
+                        rod,
+                        digit,
+                        technique,
+                        cause,
+                        before,
+                        after,
+                        Motion.between(rod, before, after)));
     }
 
     private Rod held(int rod) {
         return rods[rod - start.lowest()];
-    }
-
-    private static Stroke upper(int rod, int change) {
-        return new Stroke.Upper(rod, direction(change));
-    }
-
-    private static Stroke lower(int rod, int change) {
-        return new Stroke.Lower(rod, Math.abs(change), direction(change));
-    }
-
-    private static Direction direction(int change) {
-        return change > 0 ? Direction.TOWARD_BEAM : Direction.AWAY_FROM_BEAM;
     }
 
     private static void checkDigit(int digit) {

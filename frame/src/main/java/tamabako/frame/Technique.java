@@ -23,19 +23,22 @@ public enum Technique {
 
     /// How `digit` (1 to 9) is added to a rod that holds `held` (0 to 9) in the plain way.
     public static Technique ofAdding(int held, int digit) {
-        checkDigits(held, digit);
+        checkHeld(held);
+        checkDigit(digit);
         return ADDING[10 * held + digit];
     }
 
     /// How `digit` (1 to 9) is taken from a rod that holds `held` (0 to 9) in the plain way.
     public static Technique ofTaking(int held, int digit) {
-        checkDigits(held, digit);
+        checkHeld(held);
+        checkDigit(digit);
         return TAKING[10 * held + digit];
     }
 
     /// How `digit` (1 to 9) is added to `held`, however its beads stand: directly if no bead has to
     /// move back for it, and past ten only if the rod would hold more than 9.
     public static Technique ofAdding(Rod held, int digit) {
+        checkDigit(digit);
         if (held.value() + digit <= 9) {
             return crosses(held, held.adding(digit)) ? FIVE_COMPLEMENT : DIRECT;
         }
@@ -45,6 +48,7 @@ public enum Technique {
     /// How `digit` (1 to 9) is taken from `held`, however its beads stand: directly if no bead has
     /// to move back for it, and by a borrowed ten only if the rod holds too little.
     public static Technique ofTaking(Rod held, int digit) {
+        checkDigit(digit);
         if (held.value() >= digit) {
             return crosses(held, held.taking(digit)) ? FIVE_COMPLEMENT : DIRECT;
         }
@@ -77,11 +81,16 @@ public enum Technique {
         return table;
     }
 
-    private static void checkDigits(int held, int digit) {
-        if (held < 0 || held > 9 || digit < 1 || digit > 9) {
+    private static void checkHeld(int held) {
+        if (held < 0 || held > 9) {
+            throw new IllegalArgumentException("A plain rod holds 0 to 9, not %d.".formatted(held));
+        }
+    }
+
+    private static void checkDigit(int digit) {
+        if (digit < 1 || digit > 9) {
             throw new IllegalArgumentException(
-                    "A rod holds 0 to 9 and 1 to 9 is added or taken, not %d and %d."
-                            .formatted(held, digit));
+                    "1 to 9 is added or taken, not %d.".formatted(digit));
         }
     }
 }

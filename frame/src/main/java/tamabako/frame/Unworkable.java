@@ -8,6 +8,7 @@ public final class Unworkable extends RuntimeException {
 
     private final transient Reason reason;
 
+    /// A sum that cannot be worked for `reason`.
     public Unworkable(Reason reason) {
         super(reason.message());
         this.reason = reason;

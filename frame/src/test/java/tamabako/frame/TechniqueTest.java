@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.BiFunction;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,13 +90,22 @@ class TechniqueTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-1, 3", "10, 3", "3, 0", "3, 10"})
-    void thereIsNoCaseOutsideTheTable(int held, int digit) {
-        assertThatThrownBy(() -> Technique.ofAdding(held, digit))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("not %d and %d", held, digit);
-        assertThatThrownBy(() -> Technique.ofTaking(held, digit))
-                .isInstanceOf(IllegalArgumentException.class);
+    @CsvSource({
+        "-1, 3, 'holds 0 to 9, not -1'",
+        "10, 3, 'holds 0 to 9, not 10'",
+        "3, 0, '1 to 9 is added or taken, not 0'",
+        "3, 10, '1 to 9 is added or taken, not 10'"
+    })
+    void thereIsNoCaseOutsideTheTable(int held, int digit, String because) {
+        assertRefused(() -> Technique.ofAdding(held, digit), because);
+        assertRefused(() -> Technique.ofTaking(held, digit), because);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "10"})
+    void noRodIsWorkedWithAnythingButADigit(int digit) {
+        assertRefused(() -> Technique.ofAdding(Rod.CLEAR, digit), "not " + digit);
+        assertRefused(() -> Technique.ofTaking(Rod.CLEAR, digit), "not " + digit);
     }
 
     @ParameterizedTest
@@ -108,6 +118,12 @@ class TechniqueTest {
     void eachHasItsWord(Technique technique, boolean passesTen, String word) {
         assertThat(technique.passesTen()).isEqualTo(passesTen);
         assertThat(technique.word()).isEqualTo(word);
+    }
+
+    private static void assertRefused(ThrowingCallable asked, String because) {
+        assertThatThrownBy(asked)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(because);
     }
 
     private static void assertTable(String table, BiFunction<Integer, Integer, Technique> rule) {

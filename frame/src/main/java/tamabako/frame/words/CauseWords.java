@@ -7,7 +7,7 @@ record CauseWords(Phrases phrases) {
 
     /// A cause in a few words.
     String label(Cause cause) {
-        Topic topic = Topic.of(cause, 1, 0);
+        Topic topic = Topic.of(cause, 0, 1, 0);
         String word = cause instanceof Cause.Setting ? topic.verb().orElseThrow() : cause.word();
         return phrases.say("label." + word, topic.values());
     }

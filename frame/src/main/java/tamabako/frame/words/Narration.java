@@ -43,14 +43,24 @@ final class Narration {
         if (!goesOn(main)) {
             said.set(0, saying.withLead(saying.lead(main), said.getFirst()));
         }
-        OptionalInt begun = row(main.cause().entry());
-        if (begun.isPresent() && !begun.equals(row)) {
-            String begins = phrases.say("row-begins", Map.of("row", begun.getAsInt()));
-            said.set(0, saying.withLead(Optional.of(begins), said.getFirst()));
-        }
-        row = begun;
+        opening(main.cause().entry())
+                .ifPresent(opening ->
+                        said.set(0, saying.withLead(Optional.of(opening), said.getFirst())));
         last = Optional.of(main);
         return said;
+    }
+
+    /// What is said where a new row or the halving begins.
+    private Optional<String> opening(Cause cause) {
+        OptionalInt before = row;
+        row = row(cause);
+        if (row.isPresent() && !row.equals(before)) {
+            return Optional.of(phrases.say("row-begins", Map.of("row", row.getAsInt())));
+        }
+        boolean goesOn = last.filter(step -> step.cause() instanceof Cause.Halved).isPresent();
+        return cause instanceof Cause.Halved && !goesOn
+                ? Optional.of(phrases.say("halving-begins", Map.of()))
+                : Optional.empty();
     }
 
     /// Whether `main` goes on with what the last entry did, so that nothing has to lead into it.

@@ -20,10 +20,15 @@ sealed interface RodNames {
     /// By its letter, the leftmost rod of `frame` being A, as the handbooks write products,
     /// quotients and roots; rods beyond Z by their number.
     record ByLetter(Phrases phrases, Frame frame) implements RodNames {
+        private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
         @Override
         public String of(int rod) {
             int fromLeft = frame.highest() - rod;
-            Object letter = fromLeft < 26 ? (char) ('A' + fromLeft) : fromLeft + 1;
+            String letter =
+                    fromLeft < LETTERS.length()
+                            ? LETTERS.substring(fromLeft, fromLeft + 1)
+                            : String.valueOf(fromLeft + 1);
             return phrases.say("rod.letter", Map.of("letter", letter));
         }
     }

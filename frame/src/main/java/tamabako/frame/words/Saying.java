@@ -42,7 +42,7 @@ record Saying(Phrases phrases, RodNames names) {
 
     /// What leads into the entry that `main` is about; empty where the step says it all.
     Optional<String> lead(Step main) {
-        Topic topic = topic(main);
+        Topic topic = Topic.of(main);
         return topic.lead().map(key -> phrases.say(key, topic.values()));
     }
 
@@ -53,7 +53,7 @@ record Saying(Phrases phrases, RodNames names) {
     }
 
     private String main(Step step, String verb) {
-        Topic topic = topic(step);
+        Topic topic = Topic.of(step);
         Map<String, Object> values = values(step);
         values.putAll(topic.values());
         return topic.verb()
@@ -86,10 +86,6 @@ record Saying(Phrases phrases, RodNames names) {
         values.put("ones", Math.abs(step.after().lower() - step.before().lower()));
         values.put("rod", names.of(step.rod()));
         return values;
-    }
-
-    private static Topic topic(Step step) {
-        return Topic.of(step.cause(), step.digit(), step.rod());
     }
 
     private static boolean sets(Step step) {

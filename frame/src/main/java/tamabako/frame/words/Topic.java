@@ -5,13 +5,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tamabako.frame.Cause;
+import tamabako.frame.Step;
 
 /// What a cause is spoken of as: the phrase that leads into its steps, the phrase that such a step
 /// has in place of adding or taking, and the values for both.
 record Topic(Optional<String> lead, Optional<String> verb, Map<String, ?> values) {
 
-    /// The topic of `cause` for a step of `digit` on `rod`.
-    static Topic of(Cause cause, int digit, int rod) {
+    /// The topic of the cause of `step`.
+    static Topic of(Step step) {
+        return of(step.cause(), step.before().value(), step.digit(), step.rod());
+    }
+
+    /// The topic of `cause` for a step of `digit` on `rod`, which holds `held`.
+    static Topic of(Cause cause, int held, int digit, int rod) {
         return switch (cause) {
             case Cause.Setting(Cause.Operand operand, _) -> verb("set." + word(operand), Map.of());
             case Cause.Row(int row, _) -> new Topic(NONE, NONE, Map.of("row", row));
@@ -40,7 +46,10 @@ record Topic(Optional<String> lead, Optional<String> verb, Map<String, ?> values
             case Cause.HalfSquareTaken(_, int root) ->
                     lead("half-square", power(root, root * root / 2.0));
             case Cause.CubeTaken(_, int root) -> lead("cube", power(root, root * root * root));
-            case Cause.Halved _ -> lead("halved", Map.of());
+            case Cause.Halved _ ->
+                    digit < 0
+                            ? lead("halved", Map.of("old", held, "half", plain(held / 2.0)))
+                            : new Topic(NONE, NONE, Map.of());
             case Cause.Doubled(int index) -> lead("doubled", Map.of("index", index));
             case Cause.TripleSet _ -> lead("triple", Map.of());
             case Cause.AddedBack(_, int first, _, int second) ->
@@ -75,8 +84,11 @@ record Topic(Optional<String> lead, Optional<String> verb, Map<String, ?> values
     }
 
     private static Map<String, ?> power(int digit, Number power) {
-        String product = new BigDecimal(power.toString()).stripTrailingZeros().toPlainString();
-        return Map.of("digit", digit, "product", product);
+        return Map.of("digit", digit, "product", plain(power));
+    }
+
+    private static String plain(Number number) {
+        return new BigDecimal(number.toString()).stripTrailingZeros().toPlainString();
     }
 
     private static Map<String, ?> amount(int rod) {

@@ -239,7 +239,10 @@ class QuotientWorkTest {
                                 Rounding.DOWN,
                                 Setup.COMMON))
                 .isInstanceOf(Unworkable.class)
-                .hasMessage("An answer is worked to 0 to 12 decimal places, not " + places + ".");
+                .hasMessage(
+                        "An answer is worked to 0 to 12 decimal places, not "
+                                + places
+                                + ". Ask for a number of places in that range.");
     }
 
     @Test

@@ -1,9 +1,7 @@
 package tamabako.frame.words;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static tamabako.testkit.Golden.assertGolden;
-import static tamabako.testkit.Property.forSeeds;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -13,12 +11,17 @@ import org.junit.jupiter.api.Test;
 import tamabako.frame.CarryOrder;
 import tamabako.frame.Figures;
 import tamabako.frame.Frame;
-import tamabako.frame.FrameKind;
 import tamabako.frame.Habits;
+import tamabako.frame.Rounding;
 import tamabako.frame.Setup;
+import tamabako.frame.SquareRootWay;
 import tamabako.frame.Trace;
+import tamabako.frame.TrialRule;
 import tamabako.frame.Working;
 import tamabako.frame.column.ColumnWork;
+import tamabako.frame.product.ProductWork;
+import tamabako.frame.quotient.QuotientWork;
+import tamabako.frame.root.RootWork;
 
 /// Whole workings as they are told, state for state. The states are those of the handbooks, tested
 /// with the procedures; the sentences are read and kept.
@@ -67,28 +70,52 @@ class NarrationTest {
     }
 
     @Test
-    void everyStepOfAnyColumnIsSaid() {
-        forSeeds(
-                2_000,
-                draw -> {
-                    Setup setup =
-                            Setup.COMMON
-                                    .with(draw.oneOf(List.of(FrameKind.values())))
-                                    .with(
-                                            Habits.COMMON.with(
-                                                    draw.oneOf(List.of(CarryOrder.values()))));
-                    List<BigDecimal> rows = new ArrayList<>();
-                    for (int i = draw.between(1, 6); i > 0; i--) {
-                        BigDecimal row = draw.decimal(draw.length(9), draw.between(0, 2));
-                        rows.add(draw.chance(1, 2) ? row.negate() : row);
-                    }
-                    Trace trace = ColumnWork.work(rows, setup).trace();
-                    for (Locale language : Languages.all()) {
-                        assertThat(StepWords.of(language).say(trace))
-                                .hasSameSizeAs(trace.steps())
-                                .noneMatch(said -> said.isBlank() || said.contains("{"));
-                    }
-                });
+    void aProduct() {
+        Working working =
+                ProductWork.work(Figures.parse("426"), Figures.parse("0.35"), Setup.COMMON);
+        assertTold("product-426x0.35", working, CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    @Test
+    void aQuotientRevised() {
+        assertTold(
+                "quotient-1225-35",
+                quotient("1225", "35", Setup.COMMON),
+                CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    @Test
+    void aQuotientRevisedUpward() {
+        Setup rounded = Setup.COMMON.with(Habits.COMMON.with(TrialRule.ROUNDED_FIRST_DIGIT));
+        assertTold(
+                "quotient-18354-69-rounded",
+                quotient("18354", "69", rounded),
+                CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    @Test
+    void aSquareRoot() {
+        assertTold("root-729", root(2, "729", Setup.COMMON), CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    @Test
+    void aSquareRootByTheDoubleRoot() {
+        Setup doubled = Setup.COMMON.with(Habits.COMMON.with(SquareRootWay.DOUBLE_ROOT));
+        assertTold("root-729-double", root(2, "729", doubled), CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    @Test
+    void aCubeRoot() {
+        assertTold("cube-root-59319", root(3, "59319", Setup.COMMON), CarryOrder.REMOVE_THEN_CARRY);
+    }
+
+    private static Working quotient(String dividend, String divisor, Setup setup) {
+        return QuotientWork.work(
+                Figures.parse(dividend), Figures.parse(divisor), 0, Rounding.DOWN, setup);
+    }
+
+    private static Working root(int degree, String of, Setup setup) {
+        return RootWork.work(degree, Figures.parse(of), 0, Rounding.DOWN, setup);
     }
 
     private static Working column(String rows, Setup setup) {
