@@ -42,7 +42,6 @@ class LessonWalkTest {
     @ParameterizedTest
     @CsvSource({"en,390", "en,1024", "en,1920", "ja,390", "ja,1024", "ja,1920"})
     void aLessonCanBeWalkedFromTheWishToTheSlip(String language, int width) {
-        Words words = Languages.of(List.of()).choose(Optional.of(language), Optional.empty());
         try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
             Page page = scene.page();
             scene.open("/");
