@@ -8,8 +8,8 @@ import tamabako.frame.Unworkable;
 /// It counts what the traces of [tamabako.frame.column.ColumnWork] hold: every step of the working
 /// *and* of the setting, for setting the first row is work for the fingers too. A digit that is set
 /// is a direct step without a carry; [#settingSteps()] and [#settingStrokes()] tell that share.
-/// Totals below zero are worked with a loan as there, and the steps of the loan count. The order in
-/// which carries are done changes no count, nor does the frame kind.
+/// Totals below zero are worked with a loan as there, and the steps of the loan count. The frame is
+/// a modern one; the order in which carries are done changes no count.
 ///
 /// Rows are packed numbers ([PackedNumber]) of at most 15 digits, in units of the last decimal
 /// place, and there are sixteen rods. 34 + 78:
@@ -91,7 +91,7 @@ public final class ColumnWalk {
     public void put(long row) {
         if (!work(row)) {
             if (row > 0) {
-                throw Loan.tooLong();
+                throw Loan.frameTooShort();
             }
             work(loan.lend(rods, row));
             work(row);

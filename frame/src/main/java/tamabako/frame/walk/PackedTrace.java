@@ -8,8 +8,8 @@ import tamabako.frame.Unworkable;
 /// Works columns and notes every step as an int ([PackedStep]) in an array that is used again and
 /// again; it grows when a column has more steps than any before. For one thread.
 ///
-/// The steps are those of the setting and the trace that [tamabako.frame.column.ColumnWork] makes,
-/// in the same order.
+/// The steps are those of the setting and the trace that [tamabako.frame.column.ColumnWork] makes
+/// on a modern frame, in the same order.
 public final class PackedTrace {
 
     /// More steps than one row makes: fifteen digits and a carry to each rod.
@@ -79,7 +79,7 @@ public final class PackedTrace {
         long raised = AllRods.raised(row);
         long sum = seen + raised;
         if (AllRods.runsOff(sum, raised)) {
-            throw Loan.tooLong();
+            throw Loan.frameTooShort();
         }
         if (steps.length - size < ROOM) {
             steps = Arrays.copyOf(steps, 2 * steps.length);
