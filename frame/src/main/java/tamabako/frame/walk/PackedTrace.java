@@ -77,15 +77,15 @@ public final class PackedTrace {
         long side = row >> 63;
         long seen = AllRods.seen(held, side);
         long raised = AllRods.raised(row);
-        long sum = seen + raised;
-        if (AllRods.runsOff(sum, raised)) {
+        if (AllRods.runsOff(seen, raised)) {
             throw Loan.frameTooShort();
         }
         if (steps.length - size < ROOM) {
             steps = Arrays.copyOf(steps, 2 * steps.length);
         }
         note(row & ~PackedNumber.MINUS, side, PackedStep.serving(entry));
-        held = AllRods.seen(AllRods.shown(sum, AllRods.carries(seen, raised, sum)), side);
+        long carries = AllRods.carries(seen, raised);
+        held = AllRods.seen(AllRods.shown(seen, raised, carries), side);
     }
 
     /// Notes `digits` from the left, two rods at a time.
