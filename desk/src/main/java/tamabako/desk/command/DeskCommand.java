@@ -73,7 +73,7 @@ public final class DeskCommand implements Callable<Integer> {
             err.println(words.say("start.no-port", port.orElse(USUAL_PORT)));
             return Exit.COULD_NOT_RUN;
         }
-        try (OpenDesk desk = OpenDesk.open(folder(), demo, words, where, free.get())) {
+        try (OpenDesk desk = OpenDesk.open(folder(), demo, where, free.get())) {
             out.println(words.say("start.open", desk.url(), desk.file()));
             out.flush();
             stayUntilStopped(desk);

@@ -196,14 +196,13 @@ public final class MakeCommand implements Callable<Integer> {
                     List.of(Technique.values()).stream()
                             .filter(technique -> technique.word().equals(word.strip()))
                             .findFirst()
-                            .orElseThrow(
-                                    () ->
-                                            refuse(
-                                                    "There is no technique \""
-                                                            + word
-                                                            + "\". Name some of: direct,"
-                                                            + " five-complement, ten-complement,"
-                                                            + " ten-with-five.")));
+                            .orElseThrow(() ->
+                                    refuse(
+                                            "There is no technique \""
+                                                    + word
+                                                    + "\". Name some of: direct,"
+                                                    + " five-complement, ten-complement,"
+                                                    + " ten-with-five.")));
         }
         return named;
     }

@@ -8,9 +8,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tamabako.paper.wish.PrintWish;
 import tamabako.paper.SheetPrint;
 import tamabako.paper.wish.Part;
+import tamabako.paper.wish.PrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.problems.Sheet;
 import tamabako.records.Identity;
@@ -79,8 +79,7 @@ public final class SheetCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("There is no problem to print.");
             return Exit.COULD_NOT_RUN;
         }
-        Sheet sheet =
-                new Sheet(id.isEmpty() ? Identity.readable() : id, title, read.problems());
+        Sheet sheet = new Sheet(id.isEmpty() ? Identity.readable() : id, title, read.problems());
         PrintWish wish = PrintWish.ENGLISH.in(language).with(part).with(size);
         Target.write(output, out -> SheetPrint.write(sheet, wish, out));
         return read.exit();

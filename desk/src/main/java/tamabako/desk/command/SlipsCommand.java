@@ -18,7 +18,8 @@ import tamabako.problems.json.AttemptJson;
 @Command(
         name = "slips",
         mixinStandardHelpOptions = true,
-        description = "The slips behind wrong answers: one attempt a line in, one finding a line out.",
+        description =
+                "The slips behind wrong answers: one attempt a line in, one finding a line out.",
         footer = {
             "",
             "Example:",

@@ -157,10 +157,7 @@ public final class MarkPages implements Routes {
         return new ResultView(
                 kept.sheet().id(),
                 kept.sheet().title(),
-                work.pupilId()
-                        .flatMap(book::findPupil)
-                        .map(Pupil::name)
-                        .orElse(words.say("mark.nobody")),
+                work.pupilId().flatMap(book::findPupil).map(Pupil::name),
                 days.say(work.handedAt(), words.language()),
                 work.right(),
                 answers);

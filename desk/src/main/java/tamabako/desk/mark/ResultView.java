@@ -1,19 +1,20 @@
 package tamabako.desk.mark;
 
 import java.util.List;
+import java.util.Optional;
 
 /// Marked work as the page shows it.
 ///
 /// @param sheet the identity of the sheet
 /// @param title the title of the sheet
-/// @param pupil whose work it is, in words of the reader
+/// @param pupil whose work it is; empty where the teacher did not say
 /// @param day when it was handed in
 /// @param right how many answers count
 /// @param answers every answer in the order of the sheet
 public record ResultView(
         String sheet,
         String title,
-        String pupil,
+        Optional<String> pupil,
         String day,
         long right,
         List<AnswerView> answers) {

@@ -5,18 +5,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import tamabako.desk.demo.DemoClass;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.mark.MarkPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
-import tamabako.desk.web.Words;
 import tamabako.desk.work.WorkPages;
 import tamabako.records.ClassBook;
 import tamabako.records.Group;
+import tamabako.records.demo.DemoClass;
 
 /// A desk that is open: its class book, and its server.
 public final class OpenDesk implements AutoCloseable {
@@ -36,19 +36,17 @@ public final class OpenDesk implements AutoCloseable {
     /// Opens the book in `folder` and starts the server. A new book begins with the demo class.
     ///
     /// @param demo whether an old book gets the demo class too, if it does not have it
-    /// @param words the language of the demo class
     /// @param address where the server listens
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
-    public static OpenDesk open(
-            Path folder, boolean demo, Words words, InetAddress address, int port) {
+    public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
         PrivateFolder.make(folder);
         Path file = folder.resolve(BOOK);
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
             if (isNew || (demo && book.groups().stream().noneMatch(Group::demo))) {
-                new DemoClass(words, Clock.systemUTC()).putIn(book);
+                DemoClass.fill(book, Instant.now());
             }
             return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
         } catch (RuntimeException failed) {

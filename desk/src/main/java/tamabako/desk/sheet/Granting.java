@@ -45,7 +45,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
         return switch (reason) {
             case Made.Reason.OutOfRange range -> field(range.part());
             case Made.Reason.RequiredNotAllowed _ -> "practise";
-            case Made.Reason.NoSuchColumn _ -> "technique";
+            case Made.Reason.NoSuchColumn _, Made.Reason.NothingAllowed _ -> "technique";
             case Made.Reason.OnlySoMany _ -> "count";
             case Made.Reason.NoneFound _, Made.Reason.NoMoreFound _ -> "whole";
         };

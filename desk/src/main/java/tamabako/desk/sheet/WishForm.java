@@ -4,7 +4,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tamabako.desk.web.Fields;
+import tamabako.desk.web.Request;
 import tamabako.desk.web.Words;
 import tamabako.frame.Technique;
 import tamabako.problems.making.ColumnWish;
@@ -29,8 +29,8 @@ final class WishForm {
     private final String title;
     private final Wish wish;
 
-    WishForm(Fields fields, Words words) {
-        this.form = new Form(fields, usual(words), words);
+    WishForm(Request request) {
+        this.form = new Form(request, usual(request.words()));
         this.count = form.whole("count", 1, MOST_PROBLEMS);
         this.title = form.line("title", LONGEST_TITLE);
         this.wish = readWish();
@@ -69,7 +69,7 @@ final class WishForm {
     private Wish column() {
         Set<Technique> allowed = EnumSet.noneOf(Technique.class);
         for (Technique technique : Technique.values()) {
-            if (form.isChosen("technique", technique.word())) {
+            if (form.isTicked("technique", technique.word())) {
                 allowed.add(technique);
             }
         }
@@ -81,7 +81,7 @@ final class WishForm {
                 form.whole("places", 0, 15),
                 allowed,
                 required(),
-                form.isChosen("below", "yes"));
+                form.isTicked("below", "yes"));
     }
 
     private Set<Technique> required() {

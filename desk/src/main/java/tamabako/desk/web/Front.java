@@ -2,6 +2,7 @@ package tamabako.desk.web;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,27 +28,34 @@ final class Front {
 
     /// Answers a request.
     Outgoing answer(Incoming incoming) {
+        try {
+            return find(incoming);
+        } catch (RuntimeException | StackOverflowError bug) {
+            LOG.error("{} {} could not be answered.", incoming.verb(), incoming.path(), bug);
+            return Printer.withoutTemplate();
+        }
+    }
+
+    private Outgoing find(Incoming incoming) {
         if (!gate.isOwnHost(incoming)) {
             return trouble(incoming, 421, "host");
         }
-        if (incoming.path().startsWith("/static/")
-                && incoming.verb().equals(Optional.of(Verb.GET))) {
+        if (incoming.path().startsWith("/static/") && incoming.isLook()) {
             return file(incoming);
         }
         return switch (table.find(incoming.verb(), incoming.path())) {
             case RouteTable.Found.Here(Route route, Map<String, String> parts) ->
                     answer(incoming, route, parts);
-            case RouteTable.Found.OtherVerb(var allowed) ->
-                    trouble(incoming, 405, "verb")
-                            .with(
-                                    Map.of(
-                                            "Allow",
-                                            allowed.stream()
-                                                    .map(verb ->
-                                                            verb == Verb.GET ? "GET, HEAD" : "POST")
-                                                    .collect(Collectors.joining(", "))));
+            case RouteTable.Found.OtherVerb(Set<Verb> allowed) ->
+                    trouble(incoming, 405, "verb").with(Map.of("Allow", methods(allowed)));
             case RouteTable.Found.Nowhere() -> trouble(incoming, 404, "nowhere");
         };
+    }
+
+    private static String methods(Set<Verb> allowed) {
+        return allowed.stream()
+                .map(verb -> verb == Verb.GET ? "GET, HEAD" : "POST")
+                .collect(Collectors.joining(", "));
     }
 
     /// A page of trouble in the language of whoever sent `incoming`.
@@ -113,7 +121,7 @@ final class Front {
         Words words =
                 languages.choose(
                         incoming.cookie(Languages.COOKIE), incoming.header("Accept-Language"));
-        boolean look = incoming.verb().equals(Optional.of(Verb.GET));
-        return new View(words, languages.all(), incoming.path(), look ? incoming.here() : "/");
+        return new View(
+                words, languages.all(), incoming.path(), incoming.isLook() ? incoming.here() : "/");
     }
 }

@@ -42,6 +42,11 @@ record Incoming(
         };
     }
 
+    /// Whether something is only looked at.
+    boolean isLook() {
+        return verb().equals(Optional.of(Verb.GET));
+    }
+
     /// The address as it was asked for.
     String here() {
         return query.isEmpty() ? path : path + "?" + query;

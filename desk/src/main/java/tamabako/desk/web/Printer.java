@@ -6,6 +6,7 @@ import gg.jte.output.Utf8ByteOutput;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,6 +41,15 @@ final class Printer {
                     new Outgoing(status, headers(headers), bytes, false)
                             .with(Map.of("Content-Type", type));
         };
+    }
+
+    /// The last resort, where not even the page of trouble could be rendered.
+    static Outgoing withoutTemplate() {
+        String text =
+                "The desk broke while it answered. What was saved is safe. Go back and try again.\n"
+                        + "内部でエラーが起きました。保存済みの内容は無事です。戻ってやり直してください。\n";
+        Map<String, String> headers = headers(Map.of("Content-Type", "text/plain; charset=utf-8"));
+        return new Outgoing(500, headers, text.getBytes(StandardCharsets.UTF_8), true);
     }
 
     private Outgoing page(int status, String template, Map<String, Object> model, View view) {

@@ -58,17 +58,16 @@ public record SumFigures(Problem problem) {
             case Cause.PartialProduct(int place, _, int multiplierPlace, _) ->
                     List.of("multiplicand." + place, "multiplier." + multiplierPlace);
             case Cause.MultiplicandCleared(int place) -> List.of("multiplicand." + place);
-            case Cause.ProductTaken(_, _, int index, _) ->
-                    List.of("divisor." + divisorPlace(index));
-            case Cause.RevisedUp _ -> List.of("divisor");
+            case Cause.ProductTaken(_, _, int index, _) -> divisor(index);
             default -> List.of();
         };
     }
 
-    private int divisorPlace(int index) {
+    /// A root is divided too, but its divisor is not in the sum as written.
+    private List<String> divisor(int index) {
         return problem instanceof Quotient(_, _, BigDecimal divisor, _)
-                ? Figures.wholeDigits(divisor) - index
-                : 0;
+                ? List.of("divisor." + (Figures.wholeDigits(divisor) - index))
+                : List.of();
     }
 
     private static List<String> digit(String part, int place) {

@@ -3,10 +3,11 @@
 
 import { Drawing } from './drawing.js';
 import { listen } from './fingers.js';
+import { rodX } from './layout.js';
 import { figures } from './reading.js';
 import { RodControls } from './rod-controls.js';
 import { CLEAR, KINDS, playAll } from './rods.js';
-import { roomFor } from './room.js';
+import { bringIntoSight, roomFor } from './room.js';
 
 /** @typedef {import('./rods.js').Rod} Rod */
 /** @typedef {import('./rod-controls.js').Names & {groups: Record<string, string>, reads: string}} Words */
@@ -57,6 +58,7 @@ class FreeFrame {
     this.stage.setAttribute('aria-label', this.words.groups[name].replace('{0}', String(count)));
     this.controls.make(kind, rods, unit);
     this.draw();
+    bringIntoSight(this.stage, rodX(this.drawing.at, unit));
     this.show(rods);
   }
 

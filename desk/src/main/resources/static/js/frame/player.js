@@ -3,10 +3,11 @@
 // already; this only moves the beads and shows which step is meant.
 
 import { Drawing } from './drawing.js';
+import { rodX } from './layout.js';
 import { mark, unmark } from './marks.js';
 import { Notes } from './notes.js';
 import { takeKeys } from './player-keys.js';
-import { roomFor } from './room.js';
+import { bringIntoSight, roomFor } from './room.js';
 import { playAll } from './rods.js';
 import { motions, run } from './run.js';
 
@@ -34,7 +35,15 @@ class Player {
     };
     this.listen(root);
     new ResizeObserver(() => this.draw()).observe(/** @type {Element} */ (this.stage.parentElement));
-    this.go(this.notes.linked ?? this.first);
+    const { linked } = this.notes;
+    this.go(linked ?? this.first);
+    // The browser goes to the linked step in the list; the frame is what people came to see.
+    if (linked) {
+      addEventListener('load', () => {
+        root.scrollIntoView();
+        this.notes.show(this.at, this.first, this.last);
+      });
+    }
   }
 
   get first() {
@@ -104,6 +113,7 @@ class Player {
     this.drawing.show(this.run.states[step]);
     if (done) mark(this.drawing, done.rod, this.run.states[step - 1], done.strokes);
     else unmark(this.drawing);
+    bringIntoSight(this.stage, rodX(this.drawing.at, done ? done.rod : this.run.unit));
   }
 
   /** Plays the motions of a step one after another. @param {number} step */

@@ -1,4 +1,4 @@
-package tamabako.desk.work;
+package tamabako.desk.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

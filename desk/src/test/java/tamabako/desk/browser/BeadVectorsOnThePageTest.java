@@ -1,4 +1,4 @@
-package tamabako.desk.work;
+package tamabako.desk.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,20 +9,20 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /// The page script's side of the cases that the program reads too.
-class BeadVectorsInTheBrowserTest {
+class BeadVectorsOnThePageTest {
 
-    private static Browser browser;
+    private static WorkDesk desk;
     private static Page page;
 
     @BeforeAll
     static void open() {
-        browser = Browser.open(new WorkPages());
-        page = browser.at("/frame", 800, 600, "en");
+        desk = new WorkDesk();
+        page = desk.at("/frame", "en", 800).page();
     }
 
     @AfterAll
     static void close() {
-        browser.close();
+        desk.close();
     }
 
     @Test

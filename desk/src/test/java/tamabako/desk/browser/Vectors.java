@@ -1,4 +1,4 @@
-package tamabako.desk.work;
+package tamabako.desk.browser;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
