@@ -2,6 +2,8 @@ package tamabako.desk;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tamabako.desk.command.DeskCommand;
+import tamabako.desk.command.WorkCommand;
 
 /// The program's one entry: the commands hang below it.
 @Command(
@@ -9,13 +11,14 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "tamabako 0.1.0",
         description = "The soroban teacher's tool. Without a command it starts the desk.",
-        subcommands = {CommandLine.HelpCommand.class})
+        subcommands = {DeskCommand.class, WorkCommand.class, CommandLine.HelpCommand.class})
 public final class Tamabako {
 
     private Tamabako() {}
 
     /// Runs one command and leaves with its exit code.
     public static void main(String[] arguments) {
-        System.exit(new CommandLine(new Tamabako()).execute(arguments));
+        String[] asked = arguments.length == 0 ? new String[] {"desk"} : arguments;
+        System.exit(new CommandLine(new Tamabako()).execute(asked));
     }
 }

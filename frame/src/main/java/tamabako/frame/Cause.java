@@ -53,10 +53,6 @@ public sealed interface Cause {
     /// The loan is given back: after `row` the total is no longer below zero.
     record LoanReturned(int row) implements Cause {}
 
-    /// Five lower beads change for an upper bead, or two upper beads for a carry; only on frames
-    /// with more beads than the modern one.
-    record Tidied(int place) implements Cause {}
-
     /// Multiplicand digit times multiplier digit, always two digits.
     record PartialProduct(
             int multiplicandPlace, int multiplicandDigit, int multiplierPlace, int multiplierDigit)

@@ -10,15 +10,15 @@ public final class Figures {
 
     private Figures() {}
 
-    /// Reads a written number exactly: an optional sign, digits with optional grouping commas, and
-    /// at most one point. Full-width figures and signs, as Japanese keyboards write them, count as
-    /// well.
+    /// Reads a written number exactly: an optional sign, digits with optional grouping commas
+    /// between them, and at most one point. Full-width figures and signs, and the marks that a
+    /// Japanese keyboard puts on the same keys, count as well.
     ///
     /// @throws Unworkable naming the character that is no digit, or the length and its limit
     public static BigDecimal parse(String written) {
-        String shown = written.length() > LONGEST ? written.substring(0, LONGEST) + "…" : written;
         String text = written.strip();
         if (text.length() > LONGEST) {
+            String shown = text.substring(0, LONGEST) + "…";
             throw new Unworkable(
                     new Unworkable.Reason.TooLong(shown, text.length(), Frame.MOST_RODS));
         }
@@ -31,21 +31,21 @@ public final class Figures {
                     switch (figure) {
                         case '+', '-' -> i == 0;
                         case '.' -> !point;
-                        case ',' -> digit && !point;
-                        default -> figure >= '0' && figure <= '9';
+                        case ',' -> !point && isDigitAt(text, i - 1) && isDigitAt(text, i + 1);
+                        default -> isDigit(figure);
                     };
             if (!fits) {
-                throw new Unworkable(
-                        new Unworkable.Reason.NotADigit(shown, text.substring(i, i + 1), i + 1));
+                String bad = text.substring(i, text.offsetByCodePoints(i, 1));
+                throw new Unworkable(new Unworkable.Reason.NotADigit(text, bad, i + 1));
             }
             point |= figure == '.';
-            digit |= figure >= '0' && figure <= '9';
+            digit |= isDigit(figure);
             if (figure != ',') {
                 plain.append(figure);
             }
         }
         if (!digit) {
-            throw new Unworkable(new Unworkable.Reason.NoNumber(shown));
+            throw new Unworkable(new Unworkable.Reason.NoNumber(text));
         }
         return new BigDecimal(plain.toString());
     }
@@ -67,11 +67,19 @@ public final class Figures {
                 .intValue();
     }
 
+    private static boolean isDigitAt(String text, int index) {
+        return index >= 0 && index < text.length() && isDigit(narrow(text.charAt(index)));
+    }
+
+    private static boolean isDigit(char figure) {
+        return figure >= '0' && figure <= '9';
+    }
+
     private static char narrow(char figure) {
         return switch (figure) {
-            case '−', '－', '–', '▲', '△' -> '-';
+            case '−', '－', '–', '‐', 'ー', '▲', '△' -> '-';
             case '＋' -> '+';
-            case '．' -> '.';
+            case '．', '。' -> '.';
             case '，', '、' -> ',';
             default -> figure >= '０' && figure <= '９' ? (char) (figure - '０' + '0') : figure;
         };

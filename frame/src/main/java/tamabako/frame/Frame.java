@@ -71,17 +71,10 @@ public record Frame(FrameKind kind, int lowest, List<Rod> rods) {
             return new Played.Refused(stroke, Played.Because.NO_SUCH_ROD);
         }
         Rod before = rod(stroke.rod());
-        int sign = stroke.direction().sign();
-        int upper = before.upper();
-        int lower = before.lower();
-        switch (stroke) {
-            case Stroke.Upper _ -> upper += sign;
-            case Stroke.Lower(_, int beads, _) -> lower += sign * beads;
-        }
-        if (upper < 0 || lower < 0) {
+        if (!before.canSpare(stroke)) {
             return new Played.Refused(stroke, Played.Because.NO_BEAD_AT_THE_BEAM);
         }
-        Rod after = new Rod(upper, lower);
+        Rod after = before.after(stroke);
         if (!kind.holds(after)) {
             return new Played.Refused(stroke, Played.Because.NO_BEAD_LEFT_TO_BRING);
         }

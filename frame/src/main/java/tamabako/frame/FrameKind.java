@@ -2,8 +2,8 @@ package tamabako.frame;
 
 /// How many beads a rod has on each side of the beam.
 ///
-/// Source: TRADE facts on other frames; Kojima, The Japanese Abacus (1954), for 1:4; common
-/// encyclopedia accounts for 1:5 and 2:5.
+/// Source: Kojima, The Japanese Abacus (1954), for 1:4; common encyclopedia accounts for 1:5 and
+/// 2:5.
 public enum FrameKind {
     /// Today's soroban: one upper bead, four lower. A rod holds 0 to 9.
     MODERN(1, 4),

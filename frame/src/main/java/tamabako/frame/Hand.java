@@ -15,6 +15,7 @@ public final class Hand {
     private final Rod[] rods;
     private final List<Step> steps = new ArrayList<>();
 
+    /// A hand that begins to work on `start`.
     public Hand(Frame start, Habits habits) {
         this.start = start;
         this.habits = habits;
@@ -28,34 +29,42 @@ public final class Hand {
 
     /// Adds `digit` (0 to 9) on `rod`, with all carries. Zero moves nothing.
     ///
-    /// @throws Unworkable if a carry runs off the frame
+    /// @throws Unworkable if a carry runs off the frame; then no bead has moved
     public void add(int rod, int digit, Cause cause) {
+        checkDigit(digit);
         if (digit == 0) {
             return;
         }
-        check(rod, digit);
-        tidy(rod);
-        Technique technique = Technique.ofAdding(digit(rod), digit);
-        boolean carryFirst = habits.carryOrder() == CarryOrder.CARRY_THEN_REMOVE;
-        if (technique.passesTen() && carryFirst) {
-            add(rod + 1, 1, new Cause.Carry(cause.entry()));
+        checkRod(rod);
+        Technique technique = Technique.ofAdding(held(rod), digit);
+        if (!technique.passesTen()) {
+            note(rod, digit, technique, cause);
+            return;
         }
-        note(rod, digit, technique, cause);
-        if (technique.passesTen() && !carryFirst) {
-            add(rod + 1, 1, new Cause.Carry(cause.entry()));
+        checkCarry(rod + 1);
+        Cause carry = new Cause.Carry(cause.entry());
+        switch (habits.carryOrder()) {
+            case CARRY_THEN_REMOVE -> {
+                add(rod + 1, 1, carry);
+                note(rod, digit, technique, cause);
+            }
+            case REMOVE_THEN_CARRY -> {
+                note(rod, digit, technique, cause);
+                add(rod + 1, 1, carry);
+            }
         }
     }
 
     /// Takes `digit` (0 to 9) from `rod`, borrowing first where it must. Zero moves nothing.
     ///
-    /// @throws Unworkable if nothing can be borrowed from on the frame
+    /// @throws Unworkable if nothing can be borrowed from on the frame; then no bead has moved
     public void take(int rod, int digit, Cause cause) {
+        checkDigit(digit);
         if (digit == 0) {
             return;
         }
-        check(rod, digit);
-        tidy(rod);
-        Technique technique = Technique.ofTaking(digit(rod), digit);
+        checkRod(rod);
+        Technique technique = Technique.ofTaking(held(rod), digit);
         if (technique.passesTen()) {
             take(rod + 1, 1, new Cause.Borrow(cause.entry()));
         }
@@ -74,6 +83,24 @@ public final class Hand {
         take(tensRod - 1, product % 10, cause);
     }
 
+    /// Takes a number whose units stand on `unitRod`, its highest digit first.
+    public void takeNumber(int unitRod, int number, Cause cause) {
+        if (number >= 10) {
+            takeNumber(unitRod + 1, number / 10, cause);
+        }
+        take(unitRod, number % 10, cause);
+    }
+
+    /// What the rods from `from` up to `to` read now, `from` being the units. From 1000 on, the
+    /// number is read no further than it takes to see that it is so large.
+    public int standing(int from, int to) {
+        int number = 0;
+        for (int rod = to; rod >= from && number < 1000; rod--) {
+            number = 10 * number + digit(rod);
+        }
+        return number;
+    }
+
     /// The frame now.
     public Frame frame() {
         return new Frame(start.kind(), start.lowest(), Arrays.asList(rods));
@@ -89,102 +116,46 @@ public final class Hand {
         return List.copyOf(steps);
     }
 
-    /// Brings a rod with more than plain beads into plain form: on frames with five lower beads or
-    /// two upper beads only.
-    private void tidy(int rod) {
-        Rod held = rods[rod - start.lowest()];
-        if (held.isPlain()) {
-            return;
-        }
-        int count = held.value();
-        if (count >= 10) {
-            add(rod + 1, 1, new Cause.Tidied(rod));
-        }
-        Rod plain = Rod.showing(count % 10);
-        List<Motion> motions = new ArrayList<>();
-        push(motions, rod, plain.lower() - held.lower());
-        for (int i = held.upper(); i != plain.upper(); i += Integer.signum(plain.upper() - i)) {
-            motions.add(Motion.of(upper(rod, plain.upper() - held.upper())));
-        }
-        int change = count >= 10 ? -1 : 1;
-        rods[rod - start.lowest()] = plain;
+    private void note(int rod, int digit, Technique technique, Cause cause) {
+        Rod before = held(rod);
+        boolean rises = digit > 0 != technique.passesTen();
+        int moved = technique.passesTen() ? 10 - Math.abs(digit) : Math.abs(digit);
+        Rod after = rises ? before.adding(moved) : before.taking(moved);
+        rods[rod - start.lowest()] = after;
         steps.add(
                 new Step(
                         rod,
-                        change,
-                        Technique.FIVE_COMPLEMENT,
-                        new Cause.Tidied(rod),
-                        held,
-                        plain,
-                        motions));
+                        digit,
+                        technique,
+                        cause,
+                        before,
+                        after,
+                        Motion.between(rod, before, after)));
     }
 
-    private void note(int rod, int digit, Technique technique, Cause cause) {
-        Rod before = rods[rod - start.lowest()];
-        int change = technique.passesTen() ? digit - 10 * Integer.signum(digit) : digit;
-        Rod after = Rod.showing(before.value() + change);
-        rods[rod - start.lowest()] = after;
-        steps.add(
-                new Step(rod, digit, technique, cause, before, after, motions(rod, before, after)));
+    private Rod held(int rod) {
+        return rods[rod - start.lowest()];
     }
 
-    /// How the fingers get from one plain form to another on one rod.
-    private static List<Motion> motions(int rod, Rod before, Rod after) {
-        int upper = after.upper() - before.upper();
-        int lower = after.lower() - before.lower();
-        List<Motion> motions = new ArrayList<>();
-        if (upper == 0 || lower == 0) {
-            if (upper != 0) {
-                motions.add(Motion.of(upper(rod, upper)));
-            }
-            push(motions, rod, lower);
-        } else if (upper > 0 && lower > 0) {
-            // Six to nine are pinched: thumb up and forefinger down together.
-            motions.add(Motion.of(lower(rod, lower), upper(rod, upper)));
-        } else if (upper > 0) {
-            // One sweep of the forefinger: the five down, then the ones down.
-            motions.add(Motion.of(upper(rod, upper), lower(rod, lower)));
-        } else if (lower > 0) {
-            // Thumb and forefinger rise together.
-            motions.add(Motion.of(lower(rod, lower), upper(rod, upper)));
-        } else {
-            // Taking six to nine off: the ones down first, then the five up.
-            motions.add(Motion.of(lower(rod, lower)));
-            motions.add(Motion.of(upper(rod, upper)));
-        }
-        return motions;
-    }
-
-    private static void push(List<Motion> motions, int rod, int beads) {
-        if (beads != 0) {
-            motions.add(Motion.of(lower(rod, beads)));
-        }
-    }
-
-    private static Stroke upper(int rod, int change) {
-        return new Stroke.Upper(rod, direction(change));
-    }
-
-    private static Stroke lower(int rod, int change) {
-        return new Stroke.Lower(rod, Math.abs(change), direction(change));
-    }
-
-    private static Direction direction(int change) {
-        return change > 0 ? Direction.TOWARD_BEAM : Direction.AWAY_FROM_BEAM;
-    }
-
-    private void check(int rod, int digit) {
+    private static void checkDigit(int digit) {
         if (digit < 0 || digit > 9) {
             throw new IllegalArgumentException("A digit is 0 to 9, not " + digit + ".");
         }
+    }
+
+    /// A carry passes over full rods; the rod where it comes to rest must be on the frame.
+    private void checkCarry(int to) {
+        int rest = to;
+        while (start.has(rest) && digit(rest) >= 9) {
+            rest++;
+        }
+        checkRod(rest);
+    }
+
+    private void checkRod(int rod) {
         if (!start.has(rod)) {
-            throw new Unworkable(
-                    new Unworkable.Reason.TooLong(
-                            "This sum",
-                            rod > start.highest()
-                                    ? rod - start.lowest() + 1
-                                    : start.highest() - rod + 1,
-                            start.rods().size()));
+            int needed = Math.max(rod, start.highest()) - Math.min(rod, start.lowest()) + 1;
+            throw new Unworkable(new Unworkable.Reason.FrameTooShort(needed, start.rods().size()));
         }
     }
 }

@@ -32,4 +32,43 @@ public record Rod(int upper, int lower) {
     public boolean isPlain() {
         return upper <= 1 && lower <= 4;
     }
+
+    /// Whether the beads that `stroke` takes from the beam are there.
+    boolean canSpare(Stroke stroke) {
+        return switch (stroke) {
+            case Stroke.Upper(_, Direction direction) ->
+                    direction == Direction.TOWARD_BEAM || upper > 0;
+            case Stroke.Lower(_, int beads, Direction direction) ->
+                    direction == Direction.TOWARD_BEAM || lower >= beads;
+        };
+    }
+
+    /// This rod after one stroke that it can spare the beads for; whether a frame has the beads
+    /// that come is for the frame to say.
+    Rod after(Stroke stroke) {
+        int sign = stroke.direction().sign();
+        return switch (stroke) {
+            case Stroke.Upper _ -> new Rod(upper + sign, lower);
+            case Stroke.Lower(_, int beads, _) -> new Rod(upper, lower + sign * beads);
+        };
+    }
+
+    /// This rod after `digit` (0 to 9) more, the sum at most 9: with lower beads where there are
+    /// enough, else five with an upper bead and the rest given back.
+    Rod adding(int digit) {
+        int more = lower + digit % 5;
+        return new Rod(upper + digit / 5 + more / 5, more % 5);
+    }
+
+    /// This rod after `digit` (0 to 9) less, which it must hold: with the beads that are there,
+    /// else five with an upper bead and the rest given back.
+    Rod taking(int digit) {
+        int ones = lower - digit % 5;
+        int fives = upper - digit / 5;
+        if (ones < 0) {
+            return new Rod(fives - 1, ones + 5);
+        }
+        // Five lower beads, on a frame that has them, may stand for the upper bead.
+        return fives < 0 ? new Rod(0, ones - 5) : new Rod(fives, ones);
+    }
 }

@@ -20,24 +20,34 @@ public record Setup(FrameKind kind, OptionalInt rods, OptionalInt unit, Habits h
             throw new Unworkable(
                     new Unworkable.Reason.NoSuchFrame(rods.getAsInt(), Frame.MOST_RODS));
         }
-        if (unit.isPresent() && (unit.getAsInt() < 1 || unit.getAsInt() > rods.orElse(31))) {
+        if (unit.isPresent()
+                && (unit.getAsInt() < 1 || unit.getAsInt() > rods.orElse(Frame.MOST_RODS))) {
             throw new Unworkable(
-                    new Unworkable.Reason.NoSuchUnitRod(unit.getAsInt(), rods.orElse(31)));
+                    new Unworkable.Reason.NoSuchUnitRod(
+                            unit.getAsInt(), rods.orElse(Frame.MOST_RODS)));
         }
     }
 
+    /// This setup on a frame of so many rods.
+    ///
+    /// @throws Unworkable if no frame has so many
     public Setup withRods(int changed) {
         return new Setup(kind, OptionalInt.of(changed), unit, habits);
     }
 
+    /// This setup with its unit rod counted from the left, from 1.
+    ///
+    /// @throws Unworkable if the frame has no such rod
     public Setup withUnit(int changed) {
         return new Setup(kind, rods, OptionalInt.of(changed), habits);
     }
 
+    /// This setup on a frame of another kind.
     public Setup with(FrameKind changed) {
         return new Setup(changed, rods, unit, habits);
     }
 
+    /// This setup worked with other habits.
     public Setup with(Habits changed) {
         return new Setup(kind, rods, unit, changed);
     }

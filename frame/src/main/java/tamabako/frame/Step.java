@@ -30,6 +30,47 @@ public record Step(
             throw new IllegalArgumentException(
                     "A step adds or takes 1 to 9, not %d.".formatted(digit));
         }
+        Technique due =
+                digit > 0 ? Technique.ofAdding(before, digit) : Technique.ofTaking(before, -digit);
+        if (technique != due) {
+            throw new IllegalArgumentException(
+                    "%+d on %s is %s, not %s.".formatted(digit, before, due, technique));
+        }
+        if (after.value() - before.value() != change(digit, technique)) {
+            throw new IllegalArgumentException(
+                    "%+d by %s does not make %s of %s.".formatted(digit, technique, after, before));
+        }
+        Rod moved = before;
+        for (Motion motion : motions) {
+            moved = moved(rod, moved, motion);
+        }
+        if (!moved.equals(after)) {
+            throw new IllegalArgumentException(
+                    "These motions lead from %s to %s, not to %s.".formatted(before, moved, after));
+        }
+    }
+
+    /// By how much the count of the step's own rod changes: the digit, less the ten that is carried
+    /// or borrowed.
+    public int change() {
+        return change(digit, technique);
+    }
+
+    private static int change(int digit, Technique technique) {
+        return technique.passesTen() ? digit - 10 * Integer.signum(digit) : digit;
+    }
+
+    private static Rod moved(int rod, Rod held, Motion motion) {
+        if (motion.rod() != rod) {
+            throw new IllegalArgumentException(
+                    "A step moves beads on its own rod %d, not on %d."
+                            .formatted(rod, motion.rod()));
+        }
+        Rod moved = held;
+        for (Stroke stroke : motion.strokes()) {
+            moved = moved.after(stroke);
+        }
+        return moved;
     }
 
     /// All strokes, in order.

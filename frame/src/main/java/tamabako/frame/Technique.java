@@ -1,6 +1,7 @@
 package tamabako.frame;
 
 import java.util.Locale;
+import java.util.function.BiFunction;
 
 /// How one digit goes on a rod or comes off it.
 ///
@@ -17,22 +18,41 @@ public enum Technique {
     /// A ten-complement whose complement itself needs the five (+6 = +1 -5 +10), or the reverse.
     TEN_WITH_FIVE;
 
-    /// How `digit` (1 to 9) is added to a rod that holds `held` (0 to 9).
+    private static final Technique[] ADDING = table(Technique::ofAdding);
+    private static final Technique[] TAKING = table(Technique::ofTaking);
+
+    /// How `digit` (1 to 9) is added to a rod that holds `held` (0 to 9) in the plain way.
     public static Technique ofAdding(int held, int digit) {
-        checkDigits(held, digit);
-        if (held + digit <= 9) {
-            return held % 5 + digit % 5 <= 4 ? DIRECT : FIVE_COMPLEMENT;
-        }
-        return comesOffDirectly(held, 10 - digit) ? TEN_COMPLEMENT : TEN_WITH_FIVE;
+        checkHeld(held);
+        checkDigit(digit);
+        return ADDING[10 * held + digit];
     }
 
-    /// How `digit` (1 to 9) is taken from a rod that holds `held` (0 to 9).
+    /// How `digit` (1 to 9) is taken from a rod that holds `held` (0 to 9) in the plain way.
     public static Technique ofTaking(int held, int digit) {
-        checkDigits(held, digit);
-        if (held >= digit) {
-            return comesOffDirectly(held, digit) ? DIRECT : FIVE_COMPLEMENT;
+        checkHeld(held);
+        checkDigit(digit);
+        return TAKING[10 * held + digit];
+    }
+
+    /// How `digit` (1 to 9) is added to `held`, however its beads stand: directly if no bead has to
+    /// move back for it, and past ten only if the rod would hold more than 9.
+    public static Technique ofAdding(Rod held, int digit) {
+        checkDigit(digit);
+        if (held.value() + digit <= 9) {
+            return crosses(held, held.adding(digit)) ? FIVE_COMPLEMENT : DIRECT;
         }
-        return held % 5 + (10 - digit) % 5 <= 4 ? TEN_COMPLEMENT : TEN_WITH_FIVE;
+        return crosses(held, held.taking(10 - digit)) ? TEN_WITH_FIVE : TEN_COMPLEMENT;
+    }
+
+    /// How `digit` (1 to 9) is taken from `held`, however its beads stand: directly if no bead has
+    /// to move back for it, and by a borrowed ten only if the rod holds too little.
+    public static Technique ofTaking(Rod held, int digit) {
+        checkDigit(digit);
+        if (held.value() >= digit) {
+            return crosses(held, held.taking(digit)) ? FIVE_COMPLEMENT : DIRECT;
+        }
+        return crosses(held, held.adding(10 - digit)) ? TEN_WITH_FIVE : TEN_COMPLEMENT;
     }
 
     /// Whether one is carried to the next rod, or borrowed from it.
@@ -46,15 +66,31 @@ public enum Technique {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static boolean comesOffDirectly(int held, int digit) {
-        return held % 5 >= digit % 5 && (digit < 5 || held >= 5);
+    /// Whether upper and lower beads move opposite ways, one toward the beam and one away from it.
+    private static boolean crosses(Rod before, Rod after) {
+        return (after.upper() - before.upper()) * (after.lower() - before.lower()) < 0;
     }
 
-    private static void checkDigits(int held, int digit) {
-        if (held < 0 || held > 9 || digit < 1 || digit > 9) {
+    private static Technique[] table(BiFunction<Rod, Integer, Technique> rule) {
+        Technique[] table = new Technique[100];
+        for (int held = 0; held <= 9; held++) {
+            for (int digit = 1; digit <= 9; digit++) {
+                table[10 * held + digit] = rule.apply(Rod.showing(held), digit);
+            }
+        }
+        return table;
+    }
+
+    private static void checkHeld(int held) {
+        if (held < 0 || held > 9) {
+            throw new IllegalArgumentException("A plain rod holds 0 to 9, not %d.".formatted(held));
+        }
+    }
+
+    private static void checkDigit(int digit) {
+        if (digit < 1 || digit > 9) {
             throw new IllegalArgumentException(
-                    "A rod holds 0 to 9 and 1 to 9 is added or taken, not %d and %d."
-                            .formatted(held, digit));
+                    "1 to 9 is added or taken, not %d.".formatted(digit));
         }
     }
 }

@@ -50,6 +50,10 @@ public record Trace(Frame start, List<Step> steps, Frame end) {
     private static Frame replay(Frame start, List<Step> steps) {
         Frame frame = start;
         for (Step step : steps) {
+            if (!frame.rod(step.rod()).equals(step.before())) {
+                throw new IllegalArgumentException(
+                        "%s begins on %s.".formatted(step, frame.rod(step.rod())));
+            }
             for (Stroke stroke : step.strokes()) {
                 frame =
                         switch (frame.play(stroke)) {
@@ -59,10 +63,6 @@ public record Trace(Frame start, List<Step> steps, Frame end) {
                                             "%s cannot be played on %s: %s."
                                                     .formatted(stroke, frame.digits(), because));
                         };
-            }
-            if (!frame.rod(step.rod()).equals(step.after())) {
-                throw new IllegalArgumentException(
-                        "%s leaves %s.".formatted(step, frame.rod(step.rod())));
             }
         }
         return frame;

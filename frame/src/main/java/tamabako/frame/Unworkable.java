@@ -8,6 +8,7 @@ public final class Unworkable extends RuntimeException {
 
     private final transient Reason reason;
 
+    /// A sum that cannot be worked for `reason`.
     public Unworkable(Reason reason) {
         super(reason.message());
         this.reason = reason;
@@ -31,6 +32,16 @@ public final class Unworkable extends RuntimeException {
                 return ("%s needs %d rods to be worked, and the frame has %d. Use a shorter number or"
                                 + " a longer frame (at most %d rods).")
                         .formatted(number, needed, limit, Frame.MOST_RODS);
+            }
+        }
+
+        /// A carry or a borrow runs off the frame.
+        record FrameTooShort(int needed, int rods) implements Reason {
+            @Override
+            public String message() {
+                return ("This sum runs off the frame: it needs %d rods, and the frame has %d. Use a"
+                                + " longer frame (at most %d rods) or smaller numbers.")
+                        .formatted(needed, rods, Frame.MOST_RODS);
             }
         }
 
@@ -112,7 +123,8 @@ public final class Unworkable extends RuntimeException {
         record TooManyPlaces(int places, int limit) implements Reason {
             @Override
             public String message() {
-                return "An answer is worked to 0 to %d decimal places, not %d."
+                return ("An answer is worked to 0 to %d decimal places, not %d. Ask for a number of"
+                                + " places in that range.")
                         .formatted(limit, places);
             }
         }

@@ -2,6 +2,7 @@ package tamabako.problems.making;
 
 import java.util.HashSet;
 import java.util.Set;
+import tamabako.frame.Technique;
 
 /// A column wish as the searches read it: sets of techniques as bits, rows as whole numbers.
 ///
@@ -9,6 +10,9 @@ import java.util.Set;
 /// @param allowed the bits of the allowed techniques
 /// @param required the bits of the techniques that must occur
 record Asked(ColumnWish wish, boolean lastIsPlus, int allowed, int required) {
+
+    /// Of so many columns the one with the fewest rows alike is taken.
+    static final int BEST_OF = 2000;
 
     static Asked of(ColumnWish wish, boolean lastIsPlus) {
         return new Asked(wish, lastIsPlus, Rods.bits(wish.allowed()), Rods.bits(wish.required()));
@@ -21,6 +25,11 @@ record Asked(ColumnWish wish, boolean lastIsPlus, int allowed, int required) {
     /// How many lengths a row may have.
     int lengths() {
         return wish.mostDigits() - wish.leastDigits() + 1;
+    }
+
+    /// Whether a step may pass ten, so that a total may be longer than the rows.
+    boolean carries() {
+        return wish.allowed().stream().anyMatch(Technique::passesTen);
     }
 
     long leastRow() {

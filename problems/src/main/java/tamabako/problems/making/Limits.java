@@ -58,6 +58,9 @@ final class Limits {
     }
 
     private static Optional<Reason> notAllowed(ColumnWish wish) {
+        if (wish.allowed().isEmpty()) {
+            return Optional.of(new Reason.NothingAllowed());
+        }
         Set<Technique> missing = EnumSet.noneOf(Technique.class);
         missing.addAll(wish.required());
         missing.removeAll(wish.allowed());
@@ -94,6 +97,9 @@ final class Limits {
         Set<Technique> allowed = EnumSet.noneOf(Technique.class);
         allowed.addAll(wish.allowed());
         allowed.addAll(wish.required());
+        if (allowed.isEmpty()) {
+            allowed.add(Technique.DIRECT);
+        }
         return wish.withRows(rows)
                 .withDigits(least, Math.clamp(wish.mostDigits(), least, MOST_DIGITS))
                 .withPlaces(Math.clamp(wish.places(), 0, least - 1))

@@ -37,6 +37,9 @@ public sealed interface Made {
         /// A number of the wish that is out of range.
         record OutOfRange(Part part, int value, int least, int most) implements Reason {}
 
+        /// No technique is allowed.
+        record NothingAllowed() implements Reason {}
+
         /// Techniques are required that are not allowed.
         record RequiredNotAllowed(Set<Technique> required) implements Reason {}
 

@@ -14,7 +14,7 @@ public final class Maker {
         return Limits.broken(wish, count)
                 .orElseGet(() ->
                         switch (wish) {
-                            case ColumnWish columns -> new ColumnMaker(columns).make(count, seed);
+                            case ColumnWish columns -> ColumnMaker.make(columns, count, seed);
                             case ProductWish products -> PlainMaker.of(products).make(count, seed);
                             case QuotientWish quotients ->
                                     PlainMaker.of(quotients).make(count, seed);

@@ -11,7 +11,7 @@ import tamabako.frame.Technique;
 /// [tamabako.frame.column.ColumnWork] and is tested equal to it.
 final class Rods {
 
-    private static final int MOST_RODS = 24;
+    static final int MOST_RODS = 24;
     private static final int NONE = -1;
     private static final byte[][] ADDING = table(true);
     private static final byte[][] TAKING = table(false);

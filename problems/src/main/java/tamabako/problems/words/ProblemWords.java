@@ -14,7 +14,7 @@ import tamabako.frame.Technique;
 /// Says the reasons of this module in one language.
 ///
 /// A template holds `{name}` where a value goes, and `{name:one|many}` where the wording depends on
-/// whether the value is 1.
+/// whether the value is 1; `#` there is the value.
 public final class ProblemWords {
 
     private static final String FILE = "tamabako.problems.words.words";
@@ -59,7 +59,7 @@ public final class ProblemWords {
                     String text = show(value);
                     String one = place.group(2);
                     if (one != null) {
-                        text = text.equals("1") ? one : place.group(3);
+                        text = text.equals("1") ? one : place.group(3).replace("#", text);
                     }
                     return Matcher.quoteReplacement(text);
                 });

@@ -1,0 +1,130 @@
+package tamabako.desk.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tamabako.desk.opening.OpenDesk;
+import tamabako.desk.web.Languages;
+import tamabako.desk.web.Words;
+import tamabako.records.RecordsFailure;
+
+/// Starts the desk and stays until it is told to stop (Ctrl+C or SIGTERM).
+@Command(
+        name = "desk",
+        mixinStandardHelpOptions = true,
+        description = "Starts the desk and prints its address.",
+        footer = {"", "Example:", "  tamabako desk --port 9000 --data lessons"})
+public final class DeskCommand implements Callable<Integer> {
+
+    private static final int USUAL_PORT = 8686;
+
+    /// So many ports are tried where the usual one is taken.
+    private static final int TRIES = 20;
+
+    @Spec private CommandSpec spec = CommandSpec.create();
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "The port; without it 8686, or the next free one.")
+    private Optional<Integer> port = Optional.empty();
+
+    @Option(
+            names = "--address",
+            paramLabel = "ADDRESS",
+            description =
+                    "Where it listens; without it 127.0.0.1, which lets only this computer in.")
+    private Optional<InetAddress> address = Optional.empty();
+
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description =
+                    "The folder of the class book; without it $XDG_DATA_HOME/tamabako, or"
+                            + " ~/.tamabako where that is not set.")
+    private Optional<Path> data = Optional.empty();
+
+    @Option(
+            names = "--demo",
+            description =
+                    "Puts the demo class in the book if it is not there; a new book has it anyway.")
+    private boolean demo;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Words words = words();
+        InetAddress where = address.orElseGet(InetAddress::getLoopbackAddress);
+        Optional<Integer> free = freePort(where);
+        if (free.isEmpty()) {
+            err.println(words.say("start.no-port", port.orElse(USUAL_PORT)));
+            return Exit.COULD_NOT_RUN;
+        }
+        try (OpenDesk desk = OpenDesk.open(folder(), demo, where, free.get())) {
+            out.println(words.say("start.open", desk.url(), desk.file()));
+            out.flush();
+            stayUntilStopped(desk);
+            return Exit.DONE;
+        } catch (RecordsFailure failed) {
+            err.println(words.say("start.no-book", String.valueOf(failed.getMessage())));
+            return Exit.COULD_NOT_RUN;
+        }
+    }
+
+    /// The words of the computer's own language.
+    private static Words words() {
+        Optional<String> language = Optional.of(Locale.getDefault().toLanguageTag());
+        return Languages.of(List.of()).choose(Optional.empty(), language);
+    }
+
+    /// The machine asks a program to stop by running its shutdown hooks.
+    private static void stayUntilStopped(OpenDesk desk) {
+        Runtime.getRuntime().addShutdownHook(new Thread(desk::close, "stop"));
+        CountDownLatch forever = new CountDownLatch(1);
+        try {
+            forever.await();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private Path folder() {
+        return data.orElseGet(() -> {
+            String shared = System.getenv("XDG_DATA_HOME");
+            return shared == null || shared.isBlank()
+                    ? Path.of(System.getProperty("user.home"), ".tamabako")
+                    : Path.of(shared, "tamabako");
+        });
+    }
+
+    private Optional<Integer> freePort(InetAddress where) {
+        IntStream ports =
+                port.map(IntStream::of)
+                        .orElseGet(() -> IntStream.range(USUAL_PORT, USUAL_PORT + TRIES));
+        return ports.filter(one -> isFree(where, one)).boxed().findFirst();
+    }
+
+    private static boolean isFree(InetAddress where, int port) {
+        if (port < 0 || port > 65_535) {
+            return false;
+        }
+        try (ServerSocket _ = new ServerSocket(port, 1, where)) {
+            return true;
+        } catch (IOException taken) {
+            return false;
+        }
+    }
+}

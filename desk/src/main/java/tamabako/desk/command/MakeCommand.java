@@ -1,0 +1,213 @@
+package tamabako.desk.command;
+
+import java.io.PrintWriter;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import tamabako.frame.Technique;
+import tamabako.problems.Problem;
+import tamabako.problems.json.ProblemJson;
+import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.Made;
+import tamabako.problems.making.Maker;
+import tamabako.problems.making.ProductWish;
+import tamabako.problems.making.QuotientWish;
+import tamabako.problems.making.RootWish;
+import tamabako.problems.making.Wish;
+import tamabako.problems.text.ProblemText;
+import tamabako.problems.words.ProblemWords;
+
+/// `make`: problems from a wish.
+@Command(
+        name = "make",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Makes problems from a wish: JSON lines.",
+        footer = {
+            "",
+            "Techniques: direct, five-complement, ten-complement, ten-with-five.",
+            "",
+            "Examples:",
+            "  tamabako make --rows 5 --digits 2 --minus 2 --techniques direct,five-complement",
+            "  tamabako make --kind product --multiplicand 3 --multiplier 2 --count 20 --seed 7",
+            "",
+            "Exits with 0, with 1 if there are no such problems (the reason is told), or with 2."
+        })
+public final class MakeCommand implements Callable<Integer> {
+
+    /// The kinds of problem that can be made.
+    enum Kind {
+        column,
+        product,
+        quotient,
+        root
+    }
+
+    @Spec private CommandSpec spec;
+
+    @Option(
+            names = "--kind",
+            defaultValue = "column",
+            description = "${COMPLETION-CANDIDATES} (default column).")
+    private Kind kind = Kind.column;
+
+    @Option(names = "--count", defaultValue = "10", description = "How many (default 10).")
+    private int count;
+
+    @Option(
+            names = "--seed",
+            description = "The same seed makes the same problems; a fresh one if not given.")
+    private OptionalLong seed = OptionalLong.empty();
+
+    @Option(names = "--rows", defaultValue = "5", description = "Rows of a column (default 5).")
+    private int rows;
+
+    @Option(
+            names = "--digits",
+            defaultValue = "2",
+            paramLabel = "N or N-M",
+            description = "Digits of each row, such as 2 or 2-4 (default 2).")
+    private String digits = "2";
+
+    @Option(names = "--minus", defaultValue = "0", description = "Minus rows (default 0).")
+    private int minus;
+
+    @Option(
+            names = "--places",
+            defaultValue = "0",
+            description = "Digits behind the point (default 0).")
+    private int places;
+
+    @Option(
+            names = "--techniques",
+            split = ",",
+            paramLabel = "T",
+            description = "Techniques that steps may be done by (default all).")
+    private List<String> techniques = List.of();
+
+    @Option(
+            names = "--require",
+            split = ",",
+            paramLabel = "T",
+            description = "Techniques that must occur in every column.")
+    private List<String> required = List.of();
+
+    @Option(names = "--below-zero", description = "Let the running total fall below zero.")
+    private boolean belowZero;
+
+    @Option(
+            names = "--multiplicand",
+            defaultValue = "2",
+            description = "Digits of the multiplicand (default 2).")
+    private int multiplicand;
+
+    @Option(
+            names = "--multiplier",
+            defaultValue = "1",
+            description = "Digits of the multiplier (default 1).")
+    private int multiplier;
+
+    @Option(
+            names = "--divisor",
+            defaultValue = "1",
+            description = "Digits of the divisor (default 1).")
+    private int divisor;
+
+    @Option(
+            names = "--quotient",
+            defaultValue = "2",
+            description = "Digits of the quotient (default 2).")
+    private int quotient;
+
+    @Option(names = "--degree", defaultValue = "2", description = "2 or 3 (default 2).")
+    private int degree;
+
+    @Option(
+            names = "--root-digits",
+            defaultValue = "2",
+            description = "Digits of the root (default 2).")
+    private int rootDigits;
+
+    @Option(names = "--text", description = "Plain lines instead of JSON lines.")
+    private boolean text;
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        Made made = Maker.make(wish(), count, seed.orElseGet(System::nanoTime));
+        ProblemWords words = ProblemWords.of(Locale.ENGLISH);
+        return switch (made) {
+            case Made.Found(List<Problem> problems, long used) -> {
+                err.println("seed " + used);
+                problems.forEach(this::print);
+                yield Exit.DONE;
+            }
+            case Made.Impossible impossible -> {
+                err.println(words.say(impossible.reason()));
+                impossible.nearest().ifPresent(near -> err.println("Nearest: " + near));
+                yield Exit.SOME_WRONG;
+            }
+            case Made.NotFound(_, Made.Reason reason) -> {
+                err.println(words.say(reason));
+                yield Exit.SOME_WRONG;
+            }
+        };
+    }
+
+    private void print(Problem problem) {
+        spec.commandLine()
+                .getOut()
+                .println(text ? ProblemText.write(problem) : ProblemJson.line(problem));
+    }
+
+    private Wish wish() {
+        return switch (kind) {
+            case column -> {
+                Span span = Span.parse(digits, this::refuse);
+                yield ColumnWish.of(rows, span.least())
+                        .withDigits(span.least(), span.most())
+                        .withMinusRows(minus)
+                        .withPlaces(places)
+                        .allowing(
+                                techniques.isEmpty()
+                                        ? EnumSet.allOf(Technique.class)
+                                        : named(techniques))
+                        .requiring(named(required))
+                        .goingBelowZero(belowZero);
+            }
+            case product -> new ProductWish(multiplicand, multiplier);
+            case quotient -> new QuotientWish(divisor, quotient);
+            case root -> new RootWish(degree, rootDigits);
+        };
+    }
+
+    private Set<Technique> named(List<String> words) {
+        Set<Technique> named = EnumSet.noneOf(Technique.class);
+        for (String word : words) {
+            named.add(
+                    List.of(Technique.values()).stream()
+                            .filter(technique -> technique.word().equals(word.strip()))
+                            .findFirst()
+                            .orElseThrow(() ->
+                                    refuse(
+                                            "There is no technique \""
+                                                    + word
+                                                    + "\". Name some of: direct,"
+                                                    + " five-complement, ten-complement,"
+                                                    + " ten-with-five.")));
+        }
+        return named;
+    }
+
+    private ParameterException refuse(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+}

@@ -1,0 +1,55 @@
+package tamabako.desk.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import tamabako.problems.Problem;
+import tamabako.problems.Unreadable;
+import tamabako.problems.json.ProblemJson;
+import tamabako.problems.text.ProblemText;
+
+/// Problems one a line, as JSON or as plain text.
+///
+/// @param problems the problems that could be read, in order; one without a name has its number
+/// @param exit the exit code for what was wrong
+record ProblemLines(List<Problem> problems, int exit) {
+
+    /// Reads every problem; a bad line is named on standard error and the rest is read.
+    static ProblemLines read(CommandSpec command, String file) throws IOException {
+        List<Problem> problems = new ArrayList<>();
+        int number = 0;
+        int exit = Exit.DONE;
+        try (BufferedReader in = Source.open(file)) {
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                number++;
+                if (line.isBlank() || line.startsWith("#")) {
+                    continue;
+                }
+                try {
+                    problems.add(named(parse(line), problems.size() + 1));
+                } catch (Unreadable fault) {
+                    exit = Exit.SOME_WRONG;
+                    command.commandLine()
+                            .getErr()
+                            .println("line " + number + ": " + fault.getMessage());
+                }
+            }
+        }
+        return new ProblemLines(problems, exit);
+    }
+
+    /// The problem on one line.
+    ///
+    /// @throws Unreadable if it is none
+    static Problem parse(String line) {
+        return line.stripLeading().startsWith("{")
+                ? ProblemJson.parse(line)
+                : ProblemText.parse(line);
+    }
+
+    private static Problem named(Problem problem, int number) {
+        return problem.id().isEmpty() ? problem.withId(String.valueOf(number)) : problem;
+    }
+}

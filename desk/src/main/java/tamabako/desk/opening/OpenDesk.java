@@ -1,0 +1,88 @@
+package tamabako.desk.opening;
+
+import java.net.InetAddress;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import tamabako.desk.home.HomePage;
+import tamabako.desk.mark.MarkPages;
+import tamabako.desk.sheet.SheetPages;
+import tamabako.desk.web.DeskServer;
+import tamabako.desk.web.Routes;
+import tamabako.desk.work.WorkPages;
+import tamabako.records.ClassBook;
+import tamabako.records.Group;
+import tamabako.records.demo.DemoClass;
+
+/// A desk that is open: its class book, and its server.
+public final class OpenDesk implements AutoCloseable {
+
+    private static final String BOOK = "classbook.sqlite";
+
+    private final Path file;
+    private final ClassBook book;
+    private final DeskServer server;
+
+    private OpenDesk(Path file, ClassBook book, DeskServer server) {
+        this.file = file;
+        this.book = book;
+        this.server = server;
+    }
+
+    /// Opens the book in `folder` and starts the server. A new book begins with the demo class.
+    ///
+    /// @param demo whether an old book gets the demo class too, if it does not have it
+    /// @param address where the server listens
+    /// @param port the port, 0 for any free one
+    /// @throws tamabako.records.RecordsFailure if the book cannot be opened
+    public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
+        PrivateFolder.make(folder);
+        Path file = folder.resolve(BOOK);
+        boolean isNew = !Files.exists(file);
+        ClassBook book = ClassBook.open(file);
+        try {
+            if (isNew || (demo && book.groups().stream().noneMatch(Group::demo))) {
+                DemoClass.fill(book, Instant.now());
+            }
+            return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
+        } catch (RuntimeException failed) {
+            book.close();
+            throw failed;
+        }
+    }
+
+    private static List<Routes> pages(ClassBook book) {
+        ZoneId zone = ZoneId.systemDefault();
+        Clock clock = Clock.systemUTC();
+        return List.of(
+                new HomePage(book, zone),
+                new SheetPages(book, clock, new SecureRandom()::nextLong, zone),
+                new MarkPages(book, clock, zone),
+                new WorkPages());
+    }
+
+    /// The address to type into a browser on this computer.
+    public String url() {
+        return server.url();
+    }
+
+    /// The file of the class book.
+    public Path file() {
+        return file;
+    }
+
+    /// The book itself.
+    public ClassBook book() {
+        return book;
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        book.close();
+    }
+}

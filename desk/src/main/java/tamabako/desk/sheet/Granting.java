@@ -1,0 +1,70 @@
+package tamabako.desk.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import tamabako.desk.web.Words;
+import tamabako.problems.Problem;
+import tamabako.problems.making.Made;
+import tamabako.problems.making.Maker;
+import tamabako.problems.making.Wish;
+import tamabako.problems.words.ProblemWords;
+
+/// Grants the wish of a form, or tells beside its fields why it cannot be granted.
+///
+/// @param problems the problems; none where the form has faults, old or new
+/// @param nearest a wish close by that can be granted, where one is known
+record Granting(List<Problem> problems, Optional<Wish> nearest) {
+
+    Granting {
+        problems = List.copyOf(problems);
+    }
+
+    /// Makes what is asked for, from that seed.
+    static Granting of(WishForm asked, long seed, Words words) {
+        if (asked.wish().isEmpty()) {
+            return new Granting(List.of(), Optional.empty());
+        }
+        return switch (Maker.make(asked.wish().get(), asked.count(), seed)) {
+            case Made.Found(List<Problem> problems, _) -> new Granting(problems, Optional.empty());
+            case Made.Impossible(_, Made.Reason reason, Optional<Wish> nearest) ->
+                    blame(asked, reason, nearest, words);
+            case Made.NotFound(_, Made.Reason reason) ->
+                    blame(asked, reason, Optional.empty(), words);
+        };
+    }
+
+    private static Granting blame(
+            WishForm asked, Made.Reason reason, Optional<Wish> nearest, Words words) {
+        String why = ProblemWords.of(words.language()).say(reason);
+        asked.form().blame(field(reason), why);
+        return new Granting(List.of(), nearest);
+    }
+
+    /// The field that a reason is told beside; `whole` stands below them all.
+    private static String field(Made.Reason reason) {
+        return switch (reason) {
+            case Made.Reason.OutOfRange range -> field(range.part());
+            case Made.Reason.RequiredNotAllowed _ -> "practise";
+            case Made.Reason.NoSuchColumn _, Made.Reason.NothingAllowed _ -> "technique";
+            case Made.Reason.OnlySoMany _ -> "count";
+            case Made.Reason.NoneFound _, Made.Reason.NoMoreFound _ -> "whole";
+        };
+    }
+
+    private static String field(Made.Part part) {
+        return switch (part) {
+            case COUNT -> "count";
+            case ROWS -> "rows";
+            case LEAST_DIGITS -> "least";
+            case MOST_DIGITS -> "most";
+            case MINUS_ROWS -> "minus";
+            case PLACES -> "places";
+            case MULTIPLICAND_DIGITS -> "multiplicand";
+            case MULTIPLIER_DIGITS -> "multiplier";
+            case DIVISOR_DIGITS -> "divisor";
+            case QUOTIENT_DIGITS -> "quotient";
+            case DEGREE -> "degree";
+            case ROOT_DIGITS -> "digits";
+        };
+    }
+}

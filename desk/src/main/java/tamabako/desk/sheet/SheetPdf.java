@@ -1,0 +1,61 @@
+package tamabako.desk.sheet;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tamabako.desk.web.Fields;
+import tamabako.desk.web.Reply;
+import tamabako.desk.web.Request;
+import tamabako.paper.SheetPrint;
+import tamabako.paper.wish.Part;
+import tamabako.paper.wish.PrintWish;
+import tamabako.paper.wish.Size;
+import tamabako.paper.wish.Unprintable;
+import tamabako.problems.Sheet;
+
+/// A sheet as PDF: `/sheets/K7QM-29XF.pdf?part=key&language=ja&size=large`.
+final class SheetPdf {
+
+    private SheetPdf() {}
+
+    static Reply reply(Sheet sheet, Request request) {
+        Fields asked = request.query();
+        Optional<Part> part = choice(Part.values(), asked.find("part").orElse("sheet"));
+        Optional<Size> size = choice(Size.values(), asked.find("size").orElse("normal"));
+        String language = asked.find("language").orElse(request.words().tag());
+        if (part.isEmpty() || size.isEmpty() || !language.matches("[a-z]{2,3}")) {
+            return Reply.trouble(400, "print-choice");
+        }
+        PrintWish wish =
+                new PrintWish(
+                        Locale.of(language),
+                        part.get(),
+                        size.get(),
+                        Optional.empty(),
+                        Optional.empty());
+        try {
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            SheetPrint.write(sheet, wish, pdf);
+            return new Reply.Bytes(200, "application/pdf", named(sheet, wish), pdf.toByteArray());
+        } catch (Unprintable refused) {
+            return Reply.trouble(400, "unprintable", refused.message(request.words().language()));
+        } catch (IOException failed) {
+            throw new UncheckedIOException("Cannot write to memory.", failed);
+        }
+    }
+
+    private static Map<String, String> named(Sheet sheet, PrintWish wish) {
+        String name = sheet.id() + "-" + wish.part().name().toLowerCase(Locale.ROOT);
+        return Map.of("Content-Disposition", "inline; filename=\"" + name + ".pdf\"");
+    }
+
+    private static <E extends Enum<E>> Optional<E> choice(E[] known, String word) {
+        return Arrays.stream(known)
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst();
+    }
+}

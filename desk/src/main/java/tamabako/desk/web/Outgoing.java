@@ -1,0 +1,24 @@
+package tamabako.desk.web;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/// A reply ready for the wire.
+///
+/// @param status the HTTP status
+/// @param headers every header but the length
+/// @param bytes the body
+/// @param goodbye whether the connection is closed after it
+@SuppressWarnings("ArrayRecordComponent") // handed straight to the socket, never compared
+record Outgoing(int status, Map<String, String> headers, byte[] bytes, boolean goodbye) {
+
+    Outgoing with(Map<String, String> more) {
+        Map<String, String> all = new LinkedHashMap<>(headers);
+        all.putAll(more);
+        return new Outgoing(status, all, bytes, goodbye);
+    }
+
+    Outgoing thenGoodbye() {
+        return new Outgoing(status, headers, bytes, true);
+    }
+}

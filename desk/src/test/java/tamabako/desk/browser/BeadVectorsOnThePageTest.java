@@ -1,0 +1,100 @@
+package tamabako.desk.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/// The page script's side of the cases that the program reads too.
+class BeadVectorsOnThePageTest {
+
+    private static WorkDesk desk;
+    private static Page page;
+
+    @BeforeAll
+    static void open() {
+        desk = new WorkDesk();
+        page = desk.at("/frame", "en", 800).page();
+    }
+
+    @AfterAll
+    static void close() {
+        desk.close();
+    }
+
+    @Test
+    void everyStrokeOnEveryRodDoesWhatTheBeadsAllow() {
+        List<List<String>> cases = Vectors.read("strokes.txt");
+        Object outcomes =
+                page.evaluate(
+                        """
+                        async cases => {
+                          const { KINDS, play } = await import('/static/js/frame/rods.js');
+                          return cases.map(([kind, rod, bead, beads, direction]) => {
+                            const [upper, lower] = rod.split('.').map(Number);
+                            const played = play(KINDS[kind], { upper, lower },
+                                { bead, beads: Number(beads), direction });
+                            return played.refused ?? `${played.rod.upper}.${played.rod.lower}`;
+                          });
+                        }
+                        """,
+                        cases);
+        assertThat(outcomes).isEqualTo(cases.stream().map(given -> given.get(5)).toList());
+    }
+
+    @Test
+    void everyTapIsTheStrokeThatTheHandMeans() {
+        List<List<String>> cases = Vectors.read("taps.txt");
+        Object outcomes =
+                page.evaluate(
+                        """
+                        async cases => {
+                          const { KINDS, play, tapped } = await import('/static/js/frame/rods.js');
+                          return cases.map(([kind, rod, bead, number]) => {
+                            const [upper, lower] = rod.split('.').map(Number);
+                            const stroke = tapped({ upper, lower }, bead, number - 1);
+                            const now = play(KINDS[kind], { upper, lower }, stroke).rod;
+                            return `${stroke.direction} ${stroke.beads} ${now.upper}.${now.lower}`;
+                          });
+                        }
+                        """,
+                        cases);
+        assertThat(outcomes)
+                .isEqualTo(
+                        cases.stream()
+                                .map(given -> String.join(" ", given.subList(4, 7)))
+                                .toList());
+    }
+
+    @Test
+    void numbersAreReadInFigures() {
+        Object figures =
+                page.evaluate(
+                        """
+                        async () => {
+                          const { figures, digits } = await import('/static/js/frame/reading.js');
+                          const rods = counts => counts.map(count =>
+                              ({ upper: Math.floor(count / 5), lower: count % 5 }));
+                          return [
+                            figures(rods([0, 0, 0]), 0), figures(rods([0, 1, 2, 3, 4]), 0),
+                            figures(rods([1, 2, 3, 4, 5]), 1), figures(rods([1, 2, 0, 0]), 2),
+                            figures(rods([0, 0, 5]), 2), figures(rods([1, 15]), 0),
+                            figures(rods(Array(27).fill(9)), 0), digits(rods([1, 15, 9]))];
+                        }
+                        """);
+        assertThat(figures)
+                .isEqualTo(
+                        List.of(
+                                "0",
+                                "1,234",
+                                "1,234.5",
+                                "12",
+                                "0.05",
+                                "25",
+                                "999,999,999,999,999,999,999,999,999",
+                                "1F9"));
+    }
+}

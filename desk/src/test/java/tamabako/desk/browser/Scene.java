@@ -1,0 +1,87 @@
+package tamabako.desk.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ScreenshotAnimations;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/// One visit to the desk: a window of one width in one language, which notes everything that goes
+/// wrong in it.
+final class Scene implements AutoCloseable {
+
+    private static final Path PICTURES = Path.of("target", "screenshots");
+
+    private final String desk;
+    private final String name;
+    private final BrowserContext window;
+    private final Page page;
+    private final List<String> troubles = new ArrayList<>();
+    private int pictures;
+
+    Scene(Browser browser, String desk, String language, int width) {
+        this.desk = desk;
+        this.name = language + "-" + width;
+        this.window =
+                browser.newContext(
+                        new Browser.NewContextOptions()
+                                .setLocale(language)
+                                .setHasTouch(width < 500)
+                                .setViewportSize(width, width < 500 ? 844 : width * 9 / 16));
+        this.page = window.newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") || message.type().equals("warning")) {
+                troubles.add(message.text());
+            }
+        });
+        page.onPageError(troubles::add);
+        page.onRequest(request -> {
+            if (!request.url().startsWith(desk)) {
+                troubles.add("Asked for something outside the desk: " + request.url());
+            }
+        });
+    }
+
+    Page page() {
+        return page;
+    }
+
+    /// Opens an address of the desk.
+    void open(String path) {
+        page.navigate(URI.create(desk).resolve(path).toString());
+    }
+
+    /// Looks at the page as it stands: takes its picture, and asks the accessibility checker, which
+    /// must find nothing; nothing may stick out at the side.
+    void look(String what) {
+        page.screenshot(
+                new Page.ScreenshotOptions()
+                        .setPath(
+                                PICTURES.resolve(
+                                        "%s-%02d-%s.png".formatted(name, ++pictures, what)))
+                        .setAnimations(ScreenshotAnimations.DISABLED)
+                        .setFullPage(true));
+        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
+        assertThat(violations)
+                .as("%s %s", name, what)
+                .extracting(rule -> rule.getId() + " " + rule.getNodes().getFirst().getHtml())
+                .isEmpty();
+        Object sticksOut =
+                page.evaluate(
+                        "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(sticksOut).as("%s %s sticks out at the side", name, what).isEqualTo(0);
+        assertThat(troubles).as("%s %s", name, what).isEmpty();
+    }
+
+    @Override
+    public void close() {
+        window.close();
+    }
+}

@@ -1,0 +1,150 @@
+package tamabako.insight.slip;
+
+/// Slips of the hand: at each step, those that the beads of its rod allow at that moment.
+final class BeadSlips {
+
+    /// A bead that the step does not move is brushed along so many times more seldom than one that
+    /// it moves slips.
+    private static final double BRUSHED = 0.1;
+
+    private final StepLog log;
+    private final int lowest;
+    private final Effect effect;
+    private final Events events;
+
+    /// @param lowest the power of ten of the log's rod 0
+    /// @param effect what a change on the rods does to the answer
+    BeadSlips(StepLog log, int lowest, Effect effect, Events events) {
+        this.log = log;
+        this.lowest = lowest;
+        this.effect = effect;
+        this.events = events;
+    }
+
+    /// Adds the slips of every step.
+    void add() {
+        for (int i = 0; i < log.size(); i++) {
+            switch (log.role(i)) {
+                case CARRY -> option(Way.CARRY_LEFT_OUT, i, -1);
+                case BORROW -> option(Way.BORROW_LEFT_OUT, i, 1);
+                case LOAN -> loan(i);
+                case ENTRY -> {}
+            }
+            if (log.role(i) != StepLog.Role.LOAN) {
+                beads(i);
+            }
+        }
+    }
+
+    private void loan(int i) {
+        if (log.digit(i) < 0) {
+            option(Way.LOAN_NOT_RETURNED, i, 1);
+        }
+    }
+
+    private void beads(int i) {
+        int digit = log.digit(i);
+        if (log.passesTen(i)) {
+            tenComplement(i, 10 - Math.abs(digit), Integer.signum(digit));
+        }
+        // Over ten, what moves on this rod is the complement, the other way.
+        int change = log.after(i) - log.before(i);
+        boolean throughFive = Math.abs(change) < 5 && change != 0 && upper(i) != 0;
+        if (throughFive) {
+            fiveComplement(i, Math.abs(change), Integer.signum(change));
+        }
+        lowerBead(i);
+        upperBead(i);
+    }
+
+    /// The complement is taken off where the step adds, put on where it takes.
+    private void tenComplement(int i, int complement, int adds) {
+        int digit = 10 - complement;
+        int mark = events.mark();
+        usedForTen(Way.TEN_COMPLEMENT_OFF, i, complement, complement - 1);
+        usedForTen(Way.TEN_COMPLEMENT_OFF, i, complement, complement + 1);
+        usedForTen(Way.TEN_COMPLEMENT_DIGIT, i, complement, digit);
+        usedForTen(Way.TEN_COMPLEMENT_TO_FIVE, i, complement, 5 - digit);
+        option(Way.TEN_COMPLEMENT_LEFT_OUT, i, adds * complement, complement);
+        int reversed = log.before(i) + adds * complement;
+        if (reversed >= 0 && reversed <= 9) {
+            option(Way.TEN_COMPLEMENT_REVERSED, i, adds * 2 * complement, complement);
+        }
+        events.share(mark, 1);
+    }
+
+    private void usedForTen(Way way, int i, int complement, int used) {
+        int adds = Integer.signum(log.digit(i));
+        int after = log.before(i) - adds * used;
+        if (used >= 1 && used <= 9 && used != complement && after >= 0 && after <= 9) {
+            option(way, i, adds * (complement - used), complement, used);
+        }
+    }
+
+    /// The five goes one way, the complement to five the other.
+    private void fiveComplement(int i, int digit, int up) {
+        int complement = 5 - digit;
+        int mark = events.mark();
+        usedForFive(Way.FIVE_COMPLEMENT_OFF, i, up, complement - 1);
+        usedForFive(Way.FIVE_COMPLEMENT_OFF, i, up, complement + 1);
+        usedForFive(Way.FIVE_COMPLEMENT_DIGIT, i, up, digit);
+        option(Way.FIVE_COMPLEMENT_LEFT_OUT, i, up * complement, complement);
+        option(Way.FIVE_LEFT_OUT, i, -5 * up);
+        events.share(mark, 1);
+    }
+
+    private void usedForFive(Way way, int i, int up, int used) {
+        int complement = 5 - Math.abs(log.after(i) - log.before(i));
+        int lower = log.before(i) % 5 - up * used;
+        if (used >= 1 && used <= 4 && used != complement && lower >= 0 && lower <= 4) {
+            option(way, i, up * (complement - used), complement, used);
+        }
+    }
+
+    private void lowerBead(int i) {
+        int lower = log.after(i) % 5;
+        int mark = events.mark();
+        if (lower < 4) {
+            option(Way.ONE_BEAD_MORE, i, 1);
+        }
+        if (lower > 0) {
+            option(Way.ONE_BEAD_LESS, i, -1);
+        }
+        events.share(mark, lower == log.before(i) % 5 ? BRUSHED : 1);
+    }
+
+    private void upperBead(int i) {
+        int mark = events.mark();
+        if (log.after(i) >= 5) {
+            option(Way.FIVE_BEAD_LESS, i, -5);
+        } else {
+            option(Way.FIVE_BEAD_MORE, i, 5);
+        }
+        events.share(mark, upper(i) == 0 ? BRUSHED : 1);
+    }
+
+    /// Whether the upper bead comes (1), stays (0) or leaves (-1).
+    private int upper(int i) {
+        return log.after(i) / 5 - log.before(i) / 5;
+    }
+
+    private void option(Way way, int i, int change) {
+        events.add(tenths(i, change), code(way, i));
+    }
+
+    private void option(Way way, int i, int change, int digit) {
+        events.add(tenths(i, change), Code.with(code(way, i), digit));
+    }
+
+    private void option(Way way, int i, int change, int digit, int used) {
+        events.add(tenths(i, change), Code.with(code(way, i), digit, used));
+    }
+
+    private long tenths(int i, int change) {
+        return effect.tenths(change * Tens.power(log.rod(i)));
+    }
+
+    private long code(Way way, int i) {
+        return Code.of(way, log.where(i), log.rod(i) + lowest);
+    }
+}

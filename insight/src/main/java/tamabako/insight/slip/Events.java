@@ -1,0 +1,84 @@
+package tamabako.insight.slip;
+
+import java.util.Arrays;
+
+/// Collects the single slips that can be made in one problem.
+///
+/// Slips of one occasion are added one after another and then share it: between [#mark()] and
+/// [#share(int, double)].
+final class Events {
+
+    private static final SlipKind[] KINDS = SlipKind.values();
+
+    private long[] tenths = new long[1024];
+    private long[] codes = new long[1024];
+    private double[] weights = new double[1024];
+    private int size;
+
+    /// How many slips there are.
+    int size() {
+        return size;
+    }
+
+    /// By how much slip `i` changes the answer, in tenths of its last place.
+    long tenths(int i) {
+        return tenths[i];
+    }
+
+    /// The packed way and place of slip `i`.
+    long code(int i) {
+        return codes[i];
+    }
+
+    /// How many occasions of its kind slip `i` is worth: the chance that a slip of this kind, on
+    /// its occasion, is this one.
+    double weight(int i) {
+        return weights[i];
+    }
+
+    /// Adds a slip. One that leaves the answer right is none.
+    void add(long tenthsOff, long code, double weight) {
+        if (tenthsOff == 0) {
+            return;
+        }
+        if (size == tenths.length) {
+            tenths = Arrays.copyOf(tenths, 2 * size);
+            codes = Arrays.copyOf(codes, 2 * size);
+            weights = Arrays.copyOf(weights, 2 * size);
+        }
+        tenths[size] = tenthsOff;
+        codes[size] = code;
+        weights[size] = weight;
+        size++;
+    }
+
+    /// Adds a slip with the shipped weight of its way.
+    void add(long tenthsOff, long code) {
+        add(tenthsOff, code, Weights.of(Code.way(code)));
+    }
+
+    /// Where the slips of the next occasion begin.
+    int mark() {
+        return size;
+    }
+
+    /// Lets the slips since `mark` share one occasion that counts `worth`, by their weights.
+    void share(int mark, double worth) {
+        double all = 0;
+        for (int i = mark; i < size; i++) {
+            all += weights[i];
+        }
+        for (int i = mark; i < size; i++) {
+            weights[i] *= worth / all;
+        }
+    }
+
+    /// How many occasions there are for each kind, by its index.
+    double[] occasions() {
+        double[] occasions = new double[KINDS.length];
+        for (int i = 0; i < size; i++) {
+            occasions[Code.way(codes[i]).kind().index()] += weights[i];
+        }
+        return occasions;
+    }
+}

@@ -1,0 +1,152 @@
+package tamabako.insight.slip;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import tamabako.frame.Cause;
+import tamabako.frame.Rounding;
+import tamabako.problems.Column;
+import tamabako.problems.Problem;
+import tamabako.problems.Product;
+import tamabako.problems.Quotient;
+import tamabako.problems.Root;
+
+/// All single slips that can be made in a problem, from first reading to last writing.
+final class ProblemSlips {
+
+    private final Problem problem;
+    private final int places;
+    private final Events events = new Events();
+
+    private ProblemSlips(Problem problem) {
+        this.problem = problem;
+        this.places = places(problem);
+    }
+
+    /// The slips of `problem`. There are none but those of writing if a number in it, or its rows
+    /// together, are longer than the finder works with.
+    static Events of(Problem problem) {
+        ProblemSlips slips = new ProblemSlips(problem);
+        Optional<Scaled> answer = Scaled.of(problem.answer().value(), slips.places);
+        answer.ifPresent(value -> slips.add(value.units()));
+        return slips.events;
+    }
+
+    /// How many decimal places the answer may have.
+    static int places(Problem problem) {
+        return switch (problem) {
+            case Column column ->
+                    column.rows().stream().mapToInt(ProblemSlips::places).max().orElse(0);
+            case Product product ->
+                    isRounded(product)
+                            ? product.terms().places().orElse(0)
+                            : places(product.multiplicand()) + places(product.multiplier());
+            case Quotient _, Root _ -> problem.terms().places().orElse(0);
+        };
+    }
+
+    private static int places(BigDecimal number) {
+        return Math.max(0, number.scale());
+    }
+
+    private static boolean isRounded(Product product) {
+        return product.terms().places().isPresent() || product.terms().unit().isPresent();
+    }
+
+    private void add(long answer) {
+        switch (problem) {
+            case Column column -> add(column);
+            case Product product -> add(product);
+            case Quotient quotient -> add(quotient);
+            case Root root -> new RootSlips(root, answer, places, events).add();
+        }
+        new WrittenSlips(10 * answer, places + 1, events).add();
+    }
+
+    private void add(Column column) {
+        List<BigDecimal> rows = column.rows();
+        BigDecimal most =
+                rows.stream().map(BigDecimal::abs).reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (Scaled.of(most, places).isEmpty() || rows.size() > Code.MOST_ROWS) {
+            return;
+        }
+        long[] units = rows.stream().mapToLong(row -> units(row, places)).toArray();
+        new ColumnSlips(new FastColumn(units, places), -places, events).add();
+    }
+
+    private void add(Product product) {
+        int first = places(product.multiplicand());
+        int second = places(product.multiplier());
+        Optional<Scaled> exact =
+                Scaled.of(product.multiplicand().multiply(product.multiplier()), first + second);
+        if (exact.isEmpty()
+                || product.multiplicand().signum() <= 0
+                || product.multiplier().signum() <= 0) {
+            return;
+        }
+        Reader reader = new Reader(first + second - places, product.rounding());
+        ProductSlips slips =
+                new ProductSlips(
+                        units(product.multiplicand()),
+                        units(product.multiplier()),
+                        -first - second,
+                        reader.effectOn(exact.get().units()),
+                        events);
+        slips.addOperands(first);
+        slips.addWork();
+    }
+
+    private static long units(BigDecimal number) {
+        return units(number, places(number));
+    }
+
+    private static long units(BigDecimal number, int places) {
+        return Scaled.of(number, places).orElseThrow().units();
+    }
+
+    private void add(Quotient quotient) {
+        int more = quotient.rounding() == Rounding.HALF_UP ? 1 : 0;
+        int shift = places + more + places(quotient.divisor()) - places(quotient.dividend());
+        BigDecimal dividend =
+                quotient.dividend()
+                        .scaleByPowerOfTen(places(quotient.dividend()) + Math.max(0, shift));
+        BigDecimal divisor =
+                quotient.divisor()
+                        .scaleByPowerOfTen(places(quotient.divisor()) + Math.max(0, -shift));
+        Optional<Scaled> first = Scaled.of(dividend, 0);
+        Optional<Scaled> second = Scaled.of(divisor, 0);
+        if (first.isEmpty()
+                || second.isEmpty()
+                || dividend.signum() <= 0
+                || divisor.signum() <= 0) {
+            return;
+        }
+        add(quotient, first.get().units(), second.get().units(), more);
+    }
+
+    private void add(Quotient quotient, long dividend, long divisor, int more) {
+        long worked = dividend / divisor;
+        Effect effect = new Reader(more, quotient.rounding()).effectOn(worked);
+        QuotientSlips slips = new QuotientSlips(dividend, divisor, -places - more, effect, events);
+        slips.add();
+        int first = places(quotient.dividend());
+        int second = places(quotient.divisor());
+        long ofDividend = dividend / units(quotient.dividend());
+        long ofDivisor = divisor / units(quotient.divisor());
+        OperandSlips.add(
+                Cause.Operand.DIVIDEND,
+                units(quotient.dividend()),
+                -first,
+                change -> slips.tenthsOfDividend(change * ofDividend),
+                events);
+        OperandSlips.add(
+                Cause.Operand.DIVISOR,
+                units(quotient.divisor()),
+                -second,
+                change -> {
+                    long changed = divisor + change * ofDivisor;
+                    return changed <= 0 ? 0 : effect.tenths(dividend / changed - worked);
+                },
+                events);
+    }
+}

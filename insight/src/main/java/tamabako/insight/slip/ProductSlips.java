@@ -1,0 +1,125 @@
+package tamabako.insight.slip;
+
+import tamabako.frame.Cause;
+
+/// The slips that can be made in a product: multiplicand digits from the last, multiplier digits
+/// from the first, every partial product two rods wide.
+final class ProductSlips {
+
+    /// A one-digit product is misplaced so many times as often as a longer one: its empty tens rod
+    /// is forgotten (ga-byō).
+    private static final double ONE_DIGIT = 3;
+
+    /// How often all products of a digit are misplaced or left out, beside one of them.
+    private static final double ALL = 0.5;
+
+    private final long multiplicand;
+    private final long multiplier;
+    private final int lowest;
+    private final Effect effect;
+    private final Events events;
+
+    /// @param lowest the power of ten of the exact product's last place
+    /// @param effect what a change of the exact product does to the answer
+    ProductSlips(long multiplicand, long multiplier, int lowest, Effect effect, Events events) {
+        this.multiplicand = multiplicand;
+        this.multiplier = multiplier;
+        this.lowest = lowest;
+        this.effect = effect;
+        this.events = events;
+    }
+
+    /// Adds the slips of both operands.
+    ///
+    /// @param places the decimal places of the multiplicand
+    void addOperands(int places) {
+        Effect first = change -> effect.tenths(change * multiplier);
+        Effect second = change -> effect.tenths(change * multiplicand);
+        OperandSlips.add(Cause.Operand.MULTIPLICAND, multiplicand, -places, first, events);
+        OperandSlips.add(Cause.Operand.MULTIPLIER, multiplier, lowest + places, second, events);
+    }
+
+    /// Adds the slips of working.
+    void addWork() {
+        for (int i = 0; i < Tens.length(multiplicand); i++) {
+            int first = Tens.digit(multiplicand, i);
+            for (int j = 0; j < Tens.length(multiplier) && first > 0; j++) {
+                partial(first, Tens.digit(multiplier, j), i + j);
+            }
+            if (first > 0 && multiplier > 9) {
+                run(first, i);
+            }
+        }
+        new BeadSlips(work(multiplicand, multiplier), lowest, effect, events).add();
+        zeros();
+    }
+
+    /// The steps that the products are added with: the same as in
+    /// [tamabako.frame.product.ProductWork]; a test compares them.
+    static StepLog work(long multiplicand, long multiplier) {
+        FastHand hand = new FastHand();
+        for (int i = 0; i < Tens.length(multiplicand); i++) {
+            int first = Tens.digit(multiplicand, i);
+            for (int j = Tens.length(multiplier) - 1; j >= 0; j--) {
+                int second = Tens.digit(multiplier, j);
+                int where = Code.product(first, second);
+                hand.add(i + j + 1, first * second / 10, StepLog.Role.ENTRY, where);
+                hand.add(i + j, first * second % 10, StepLog.Role.ENTRY, where);
+            }
+        }
+        return hand.log();
+    }
+
+    /// @param rod the rod of the product's units
+    private void partial(int first, int second, int rod) {
+        int where = Code.product(first, second);
+        long product = (long) first * second * Tens.power(rod);
+        TableSlips.add(
+                first,
+                second,
+                rod + lowest,
+                wrong -> effect.tenths(wrong * Tens.power(rod) - product),
+                events);
+        if (second > 0) {
+            int mark = events.mark();
+            events.add(effect.tenths(9 * product), code(Way.PRODUCT_ONE_ROD_LEFT, where, rod));
+            long right = product / 10 - product;
+            events.add(effect.tenths(right), code(Way.PRODUCT_ONE_ROD_RIGHT, where, rod));
+            events.share(mark, first * second < 10 ? ONE_DIGIT : 1);
+            events.add(effect.tenths(-product), code(Way.PRODUCT_SKIPPED, where, rod), 1);
+        }
+    }
+
+    private long code(Way way, int where, int rod) {
+        return Code.of(way, where, rod + lowest);
+    }
+
+    /// All products of the multiplicand's digit at `place` go wrong together.
+    private void run(int digit, int place) {
+        long products = digit * multiplier * Tens.power(place);
+        int where = Code.operand(Cause.Operand.MULTIPLICAND);
+        int mark = events.mark();
+        events.add(
+                effect.tenths(9 * products),
+                Code.with(code(Way.PRODUCTS_ONE_ROD_LEFT, where, place), digit));
+        events.add(
+                effect.tenths(products / 10 - products),
+                Code.with(code(Way.PRODUCTS_ONE_ROD_RIGHT, where, place), digit));
+        events.share(mark, ALL);
+        events.add(
+                effect.tenths(-products),
+                Code.with(code(Way.PRODUCTS_SKIPPED, where, place), digit),
+                ALL);
+    }
+
+    /// The multiplier's zero is not given its rod, so the products after it go one rod left.
+    private void zeros() {
+        for (int place = 1; place < Tens.length(multiplier); place++) {
+            if (Tens.digit(multiplier, place) == 0) {
+                long change = 9 * (multiplier % Tens.power(place)) * multiplicand;
+                int where = Code.operand(Cause.Operand.MULTIPLIER);
+                events.add(effect.tenths(change), Code.of(Way.ZERO_NOT_SHIFTED, where), 1);
+            }
+        }
+    }
+}

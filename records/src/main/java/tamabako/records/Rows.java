@@ -1,0 +1,56 @@
+package tamabako.records;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tamabako.problems.Problem;
+import tamabako.problems.Sheet;
+import tamabako.problems.json.ProblemJson;
+
+/// How rows of the database are read as what they mean. Sheets keep their problems as the
+/// documented format writes them, one problem a line.
+final class Rows {
+
+    private Rows() {}
+
+    static Group group(ResultSet row) throws SQLException {
+        return new Group(row.getString("id"), row.getString("name"), row.getBoolean("demo"));
+    }
+
+    static Pupil pupil(ResultSet row) throws SQLException {
+        return new Pupil(
+                row.getString("id"),
+                row.getString("group_id"),
+                row.getString("name"),
+                Locale.forLanguageTag(row.getString("language")),
+                row.getBoolean("demo"));
+    }
+
+    static KeptSheet sheet(ResultSet row) throws SQLException {
+        List<Problem> problems = row.getString("problems").lines().map(ProblemJson::parse).toList();
+        return new KeptSheet(
+                new Sheet(row.getString("id"), row.getString("title"), problems),
+                Instant.parse(row.getString("kept_at")),
+                row.getBoolean("demo"));
+    }
+
+    static String problems(Sheet sheet) {
+        return String.join("\n", sheet.problems().stream().map(ProblemJson::line).toList());
+    }
+
+    static Work workWithoutAnswers(ResultSet row) throws SQLException {
+        return new Work(
+                row.getString("id"),
+                row.getString("sheet_id"),
+                Optional.ofNullable(row.getString("pupil_id")),
+                Instant.parse(row.getString("handed_at")),
+                List.of());
+    }
+
+    static Work.MarkedAnswer answer(ResultSet row) throws SQLException {
+        return new Work.MarkedAnswer(row.getString("written"), row.getString("mark"));
+    }
+}

@@ -1,0 +1,48 @@
+package tamabako.records;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/// What one pupil handed in for one sheet, answer by answer in the sheet's order.
+///
+/// @param id opaque
+/// @param sheetId the sheet that was worked
+/// @param pupilId whose work it is; empty where the teacher did not say
+/// @param handedAt when it was handed in
+/// @param answers the answers as written, with their marks
+public record Work(
+        String id,
+        String sheetId,
+        Optional<String> pupilId,
+        Instant handedAt,
+        List<MarkedAnswer> answers) {
+
+    public Work {
+        answers = List.copyOf(answers);
+    }
+
+    /// Work under a fresh identity.
+    public static Work of(
+            String sheetId,
+            Optional<String> pupilId,
+            Instant handedAt,
+            List<MarkedAnswer> answers) {
+        return new Work(Identity.fresh(), sheetId, pupilId, handedAt, answers);
+    }
+
+    /// How many answers count as right.
+    public long right() {
+        return answers.stream().filter(MarkedAnswer::right).count();
+    }
+
+    /// An answer as written and its mark as one word: `right`, `wrong`, `wrong-form`, `empty` or
+    /// `unclear`.
+    public record MarkedAnswer(String written, String mark) {
+
+        /// Whether it counts as right.
+        public boolean right() {
+            return mark.equals("right");
+        }
+    }
+}
