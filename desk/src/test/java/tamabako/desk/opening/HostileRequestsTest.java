@@ -86,8 +86,8 @@ class HostileRequestsTest {
                     /sheets/SHEET.pdf?part=all      | 400 | cannot be printed
                     /sheets/SHEET.pdf?size=huge     | 400 | cannot be printed
                     /sheets/SHEET.pdf?language=%2F  | 400 | cannot be printed
-                    /make?rows=many        | 400 | whole number from 2 to 100
-                    /make?rows=0           | 400 | whole number from 2 to 100
+                    /make?rows=many        | 400 | whole number from 2 to 30
+                    /make?rows=0           | 400 | whole number from 2 to 30
                     /make?count=99999999999999999999 | 400 | whole number from 1 to 100
                     /make?kind=puzzle      | 400 | Choose one of these
                     /make?rows=%FF         | 400 | address cannot be read
