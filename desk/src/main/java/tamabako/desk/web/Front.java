@@ -121,6 +121,7 @@ final class Front {
         Words words =
                 languages.choose(
                         incoming.cookie(Languages.COOKIE), incoming.header("Accept-Language"));
-        return new View(words, languages.all(), incoming.path(), incoming.isLook() ? incoming.here() : "/");
+        return new View(
+                words, languages.all(), incoming.path(), incoming.isLook() ? incoming.here() : "/");
     }
 }
