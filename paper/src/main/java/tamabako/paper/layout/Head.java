@@ -23,9 +23,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         layBeam(flow);
         double size = setting.pick(17, 24);
         double titleWidth = Page.across() - (key ? keyWidth() + CLEAR : 0);
-        if (key) {
-            layKeyLabel(flow);
-        }
+        double top = flow.y();
         List<Mark> title = new ArrayList<>();
         for (String line : titleLines(size, titleWidth)) {
             flow.down(size * 1.2);
@@ -34,6 +32,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         flow.put(flow.leaf(Role.TITLE, title.toArray(Mark[]::new)));
         flow.down(setting.pick(6, 8));
         if (key) {
+            layKeyLabel(flow, top);
             setting.wish().date().ifPresent(date -> layDate(flow, date));
         } else {
             layFields(flow);
@@ -70,16 +69,16 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         return setting.pick(12, 20);
     }
 
-    private void layKeyLabel(Flow flow) {
+    private void layKeyLabel(Flow flow, double top) {
         double size = labelSize();
         double left = Page.RIGHT - keyWidth();
-        flow.decorate(new Box(left, flow.y(), keyWidth(), size * 1.7, Ink.BLACK));
+        flow.decorate(new Box(left, top, keyWidth(), size * 1.7, Ink.BLACK));
         flow.put(
                 flow.leaf(
                         Role.PARAGRAPH,
                         setting.centred(
                                 left + keyWidth() / 2,
-                                flow.y() + size * 1.2,
+                                top + size * 1.2,
                                 Face.BOLD,
                                 size,
                                 setting.words().say("key"))));
