@@ -83,7 +83,10 @@ final class DrawnSheets {
     }
 
     private static Terms terms(Draw draw, int kind, int places) {
-        Terms plain = draw.chance(1, 4) ? Terms.PLAIN.withUnit("JPY") : Terms.PLAIN;
+        Terms plain =
+                draw.chance(1, 4)
+                        ? Terms.PLAIN.withUnit(draw.oneOf(List.of("JPY", "USD", "EUR")))
+                        : Terms.PLAIN;
         if (kind == 1) {
             return plain;
         }

@@ -99,6 +99,20 @@ class SheetPrintTest {
     }
 
     @Test
+    void marksThatOnlyChooseTheFormOfAKanjiAreLeftOut() {
+        Sheet sheet = new Sheet("1", "辻\udb40\udd00さん", products(1).problems());
+        assertThat(text(Pages.of(sheet, PrintWish.JAPANESE))).contains("辻さん");
+    }
+
+    @Test
+    void aVeryLongNameStaysOnItsLine() {
+        PrintWish wish = PrintWish.ENGLISH.forPupil("Maria ".repeat(60));
+        List<String> lines = Pages.of(products(1), wish).text().getFirst();
+        assertThat(lines)
+                .anyMatch(line -> line.startsWith("Name Maria Maria") && line.contains("…"));
+    }
+
+    @Test
     void aSheetWithoutTitleIsCalledPractice() {
         Sheet sheet = new Sheet("1", "  ", products(1).problems());
         assertThat(text(Pages.of(sheet, PrintWish.JAPANESE))).contains("練習プリント");

@@ -128,8 +128,8 @@ final class ColumnBlocks implements Piece {
     }
 
     private Mark number(Flow flow, String label, double left) {
-        double size = labelSize();
         String text = setting.words().say("problem", label);
+        double size = Math.min(labelSize(), across.width() / setting.width(Face.BOLD, 1, text));
         double middle = left + across.width() / 2;
         double width = Math.min(across.width(), setting.width(Face.BOLD, size, text) + size * 2);
         flow.decorate(new Bead(middle - width / 2, flow.y(), width, size * 1.5, Ink.LINE));

@@ -13,6 +13,7 @@ import tamabako.problems.Problem;
 record SectionHead(Section section, List<String> notes, Setting setting) {
 
     private static final double RULE = 0.6;
+    private static final int MOST_LINES = 4;
 
     /// The head of a section of a sheet, or of its key, which has no notes.
     static SectionHead of(Section section, boolean key, Setting setting) {
@@ -72,7 +73,7 @@ record SectionHead(Section section, List<String> notes, Setting setting) {
         double size = setting.size().words();
         return notes(section, setting.words()).stream()
                 .flatMap(note ->
-                        Lines.of(setting.measure(), Face.REGULAR, size, note, Page.across())
+                        Lines.of(setting, Face.REGULAR, size, note, Page.across(), MOST_LINES)
                                 .stream())
                 .toList();
     }
