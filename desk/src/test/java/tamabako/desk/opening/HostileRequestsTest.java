@@ -199,9 +199,16 @@ class HostileRequestsTest {
     private static String garbled(Draw draw) {
         StringBuilder request =
                 new StringBuilder(
-                        "POST /language HTTP/1.1\r\nHost: localhost\r\nContent-Length: 5\r\n"
-                                + "Content-Type: application/x-www-form-urlencoded\r\n"
-                                + "Connection: close\r\n\r\nto=ja");
+                        """
+                        POST /language HTTP/1.1
+                        Host: localhost
+                        Content-Length: 5
+                        Content-Type: application/x-www-form-urlencoded
+                        Connection: close
+
+                        to=ja\
+                        """
+                                .replace("\n", "\r\n"));
         for (int i = draw.between(1, 8); i > 0; i--) {
             int at = draw.between(0, request.length() - 1);
             request.setCharAt(at, (char) draw.between(0, 255));
