@@ -2,6 +2,7 @@ package tamabako.desk.command;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -150,6 +151,8 @@ public final class WorkCommand implements Callable<Integer> {
         }
         try (BufferedReader in = Source.open(file.orElse("-"))) {
             return LineWork.of(spec).run(in, working);
+        } catch (NoSuchFileException missing) {
+            throw refuse("There is no file %s to read.".formatted(missing.getFile()));
         }
     }
 

@@ -44,7 +44,8 @@ public final class Form {
 
     /// Whether the box `name` with that value is ticked.
     public boolean isTicked(String name, String value) {
-        return fields.isEmpty() && !isSent
+        boolean isUntouched = !isSent && fields.isEmpty();
+        return isUntouched
                 ? usual.getOrDefault(name, "").contains(value)
                 : fields.all(name).contains(value);
     }

@@ -19,6 +19,9 @@ final class WishForm {
     /// The most problems of a sheet.
     static final int MOST_PROBLEMS = 100;
 
+    /// More rows than any paper has, and still looked through while a teacher waits.
+    private static final int MOST_ROWS = 30;
+
     private static final int LONGEST_TITLE = 60;
 
     /// More digits than any kind of problem may have; the maker knows the limit of each kind.
@@ -74,10 +77,10 @@ final class WishForm {
             }
         }
         return new ColumnWish(
-                form.whole("rows", 2, 100),
+                form.whole("rows", 2, MOST_ROWS),
                 digits("least"),
                 digits("most"),
-                form.whole("minus", 0, 99),
+                form.whole("minus", 0, MOST_ROWS),
                 form.whole("places", 0, 15),
                 allowed,
                 required(),

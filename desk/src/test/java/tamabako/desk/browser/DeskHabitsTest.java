@@ -67,7 +67,7 @@ class DeskHabitsTest {
             assertThat(page.locator("#rows")).isFocused();
 
             page.locator("#rows").fill("three");
-            assertThat(page.locator("#rows-note")).containsText("whole number from 2 to 100");
+            assertThat(page.locator("#rows-note")).containsText("whole number from 2 to 30");
             assertThat(page.locator("#rows")).hasAttribute("aria-invalid", "true");
             assertThat(page.locator("#preview .problem")).hasCount(0);
 

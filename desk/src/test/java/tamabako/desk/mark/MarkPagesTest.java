@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -88,7 +89,7 @@ class MarkPagesTest {
         Words words = LANGUAGES.find(language).orElseThrow();
         Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/mark/TEST", form, words);
         Reply.Page page = (Reply.Page) ask(Verb.GET, on.address(), Map.of(), words);
-        return (ResultView) page.model().get("result");
+        return (ResultView) Objects.requireNonNull(page.model().get("result"));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
@@ -74,7 +75,8 @@ class SheetPagesTest {
     }
 
     private MakeView make(String query) {
-        return (MakeView) ((Reply.Page) ask(Verb.GET, "/make", query)).model().get("make");
+        Reply.Page page = (Reply.Page) ask(Verb.GET, "/make", query);
+        return (MakeView) Objects.requireNonNull(page.model().get("make"));
     }
 
     @Test
