@@ -36,6 +36,12 @@ public record PlayerView(Worked worked, List<StepGroup> groups, String answer) {
         return worked.problem() instanceof Column;
     }
 
+    /// A sentence whose sums, such as `10 − 9 = 1`, are not broken at the end of a line.
+    public static String unbroken(String sentence) {
+        return sentence.replaceAll("(?<=\\d) ([=+−×]) (?=\\d)", "\u00a0$1\u00a0")
+                .replaceAll("(?<=\\d)([＝＋－×])(?=\\d)", "\u2060$1\u2060");
+    }
+
     /// The working for the page script.
     public String json() {
         return InPage.json(WorkJson.of(worked));

@@ -39,6 +39,11 @@ public record WorkWay(
                     OptionalInt.empty(),
                     Optional.empty());
 
+    /// The same way on another frame.
+    public WorkWay with(FrameKind changed) {
+        return new WorkWay(changed, rods, unit, habits, places, rounding);
+    }
+
     /// Works `problem` in this way.
     ///
     /// @throws tamabako.frame.Unworkable if it cannot be worked so

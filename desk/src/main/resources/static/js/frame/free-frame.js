@@ -28,7 +28,7 @@ class FreeFrame {
     this.controls = new RodControls(this.stage, this.words, (rod, now) => this.show(this.rods.with(rod, now)));
     listen(this.stage, this.drawing, {
       play: (rod, stroke) => this.show(playAll(this.drawing.shown.kind, this.rods, rod, [stroke])),
-      touch: (rod) => this.controls.stop(rod),
+      touch: (rod) => this.controls.focus(rod),
     });
     this.form.addEventListener('change', () => this.build());
     this.form.addEventListener('submit', (event) => event.preventDefault());

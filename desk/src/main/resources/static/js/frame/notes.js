@@ -21,7 +21,7 @@ export class Notes {
 
   /** The step whose entry in the list `target` is part of. @param {Element} target */
   stepOf(target) {
-    const item = /** @type {HTMLElement | null} */ (target.closest('.player-list li'));
+    const item = /** @type {HTMLElement | null} */ (target.closest('.player-list li a')?.parentElement ?? null);
     return item ? this.items.indexOf(item) + 1 : undefined;
   }
 

@@ -62,7 +62,11 @@ class Player {
       const act = target.closest('[data-act]')?.getAttribute('data-act');
       const step = this.notes.stepOf(target);
       if (act) this.acts[act]();
-      else if (step !== undefined) this.jump(step);
+      if (step === undefined) return;
+      // The address names the step, but the page stays where it is.
+      event.preventDefault();
+      history.replaceState(null, '', `#step-${step}`);
+      this.jump(step);
     });
     this.setting.addEventListener('change', () => this.jump(Math.max(this.at, this.first)));
     this.speed.addEventListener('change', () => this.notes.playing && this.play());

@@ -72,6 +72,11 @@ export class RodControls {
     this.controls.forEach((control, number) => (control.tabIndex = number === rod ? 0 : -1));
   }
 
+  /** Gives `rod` the focus, as a touch does. @param {number} rod */
+  focus(rod) {
+    this.controls[rod].focus({ preventScroll: true });
+  }
+
   /** @param {KeyboardEvent} event */
   press(event) {
     const rod = this.controls.indexOf(/** @type {HTMLElement} */ (event.target));

@@ -5,7 +5,8 @@
 /** @param {HTMLElement} stage */
 export function roomFor(stage) {
   const place = /** @type {HTMLElement} */ (stage.parentElement);
-  return { width: place.clientWidth, height: Math.max(220, window.innerHeight * 0.46) };
+  const share = document.fullscreenElement ? 0.56 : 0.46;
+  return { width: place.clientWidth, height: Math.max(220, window.innerHeight * share) };
 }
 
 /** Scrolls a frame that is wider than its place, so that `x` is in sight. @param {HTMLElement} stage @param {number} x */

@@ -2,11 +2,19 @@ package tamabako.desk.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Page;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tamabako.desk.work.WorkJson;
+import tamabako.desk.work.WorkWay;
+import tamabako.frame.FrameKind;
+import tamabako.problems.text.ProblemText;
 
 /// The page script's side of the cases that the program reads too.
 class BeadVectorsOnThePageTest {
@@ -67,6 +75,38 @@ class BeadVectorsOnThePageTest {
                         cases.stream()
                                 .map(given -> String.join(" ", given.subList(4, 7)))
                                 .toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "MODERN, 9731 + 269",
+        "MODERN, 0 - 95 + 118",
+        "MODERN, 45.7 + 4.5",
+        "MODERN, 306 x 42",
+        "MODERN, 1225 / 35",
+        "MODERN, ∛59319",
+        "OLDER, 99 + 1 - 7 + 68",
+        "SUANPAN, 54 - 29 + 38",
+        "SUANPAN, 47 x 23",
+    })
+    void aWorkingIsReplayedStateByState(FrameKind kind, String sum) {
+        WorkWay way = WorkWay.COMMON.with(kind);
+        ObjectNode json = WorkJson.of(way.work(ProblemText.parse(sum)));
+        List<String> told = new ArrayList<>(List.of("0".repeat(json.get("rods").intValue())));
+        json.get("setting").forEach(step -> told.add(step.get("after").textValue()));
+        json.get("steps").forEach(step -> told.add(step.get("after").textValue()));
+
+        Object shown =
+                page.evaluate(
+                        """
+                        async json => {
+                          const { run } = await import('/static/js/frame/run.js');
+                          const { digits } = await import('/static/js/frame/reading.js');
+                          return run(JSON.parse(json)).states.map(digits);
+                        }
+                        """,
+                        json.toString());
+        assertThat(shown).isEqualTo(told);
     }
 
     @Test

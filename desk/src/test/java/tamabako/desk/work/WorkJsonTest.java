@@ -105,14 +105,7 @@ class WorkJsonTest {
             var number = draw.decimal(draw.length(6), draw.between(0, 2));
             rows.add(!rows.isEmpty() && draw.chance(1, 2) ? number.negate() : number);
         }
-        WorkWay way =
-                new WorkWay(
-                        kind,
-                        WorkWay.COMMON.rods(),
-                        WorkWay.COMMON.unit(),
-                        WorkWay.COMMON.habits(),
-                        WorkWay.COMMON.places(),
-                        WorkWay.COMMON.rounding());
+        WorkWay way = WorkWay.COMMON.with(kind);
         ObjectNode json = WorkJson.of(way.work(new Column("", rows, Terms.PLAIN)));
         List<JsonNode> steps = new ArrayList<>();
         json.get("setting").forEach(steps::add);

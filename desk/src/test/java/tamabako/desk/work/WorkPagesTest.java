@@ -150,8 +150,8 @@ class WorkPagesTest {
         return rest.substring(0, rest.indexOf(to));
     }
 
-    /// The page without its tags, each of which becomes a blank.
+    /// The page without its tags, each of which becomes a blank, as does a blank that never breaks.
     private static String text(String page) {
-        return page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+        return page.replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00a0]+", " ");
     }
 }
