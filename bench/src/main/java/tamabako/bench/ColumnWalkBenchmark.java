@@ -14,7 +14,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.infra.Blackhole;
-import tamabako.frame.CarryOrder;
 import tamabako.frame.Step;
 import tamabako.frame.Technique;
 import tamabako.frame.Working;
@@ -25,8 +24,10 @@ import tamabako.frame.walk.PackedTrace;
 
 /// One column of ten rows of ten digits: what the hand does, counted, noted in ints and noted in
 /// objects, beside [BigInteger#add] of the same rows, which finds the total only.
+///
+/// Times are sampled, so that the median of many short samples stands when the machine is shared.
 @State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @OperationsPerInvocation(Columns.PROBLEMS)
 public class ColumnWalkBenchmark {
@@ -35,7 +36,8 @@ public class ColumnWalkBenchmark {
     private final BigInteger[][] big = new Columns().big();
     private final List<List<BigDecimal>> decimal = new Columns().decimal();
     private final ColumnWalk walk = new ColumnWalk();
-    private final PackedTrace trace = new PackedTrace(0, CarryOrder.REMOVE_THEN_CARRY);
+    private final PackedTrace trace = new PackedTrace();
+    private int turn;
 
     /// The peer: the total of each column by the platform's own big numbers.
     @Benchmark
@@ -63,12 +65,12 @@ public class ColumnWalkBenchmark {
         }
     }
 
-    /// Every step, in objects.
+    /// Every step, in objects: one column an operation and all in turn, for one is long enough.
     @Benchmark
-    public void objectTrace(Blackhole hole) {
-        for (List<BigDecimal> column : decimal) {
-            hole.consume(ColumnWork.work(column, tamabako.frame.Setup.COMMON));
-        }
+    @OperationsPerInvocation(1)
+    public Working objectTrace() {
+        turn = (turn + 1) % Columns.PROBLEMS;
+        return ColumnWork.work(decimal.get(turn), tamabako.frame.Setup.COMMON);
     }
 
     private static BigInteger total(BigInteger[] column) {

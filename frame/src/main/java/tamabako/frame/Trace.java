@@ -1,6 +1,7 @@
 package tamabako.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// A working on the frame: the frame it began on, every step, the frame it ended on.
@@ -47,23 +48,31 @@ public record Trace(Frame start, List<Step> steps, Frame end) {
         return rests;
     }
 
+    /// A step moves beads on its own rod only, so each is played on that rod alone.
     private static Frame replay(Frame start, List<Step> steps) {
-        Frame frame = start;
+        Rod[] rods = start.rods().toArray(Rod[]::new);
         for (Step step : steps) {
-            if (!frame.rod(step.rod()).equals(step.before())) {
-                throw new IllegalArgumentException(
-                        "%s begins on %s.".formatted(step, frame.rod(step.rod())));
+            Rod before = start.has(step.rod()) ? rods[step.rod() - start.lowest()] : Rod.CLEAR;
+            if (!start.has(step.rod()) || !before.equals(step.before())) {
+                throw new IllegalArgumentException("%s begins on %s.".formatted(step, before));
             }
-            for (Stroke stroke : step.strokes()) {
-                frame =
-                        switch (frame.play(stroke)) {
-                            case Played.Moved(Frame moved) -> moved;
-                            case Played.Refused(_, Played.Because because) ->
-                                    throw new IllegalArgumentException(
-                                            "%s cannot be played on %s: %s."
-                                                    .formatted(stroke, frame.digits(), because));
-                        };
-            }
+            Frame alone = new Frame(start.kind(), step.rod(), List.of(before));
+            rods[step.rod() - start.lowest()] = played(alone, step).rod(step.rod());
+        }
+        return new Frame(start.kind(), start.lowest(), Arrays.asList(rods));
+    }
+
+    private static Frame played(Frame alone, Step step) {
+        Frame frame = alone;
+        for (Stroke stroke : step.strokes()) {
+            frame =
+                    switch (frame.play(stroke)) {
+                        case Played.Moved(Frame moved) -> moved;
+                        case Played.Refused(_, Played.Because because) ->
+                                throw new IllegalArgumentException(
+                                        "%s cannot be played on %s: %s."
+                                                .formatted(stroke, frame.digits(), because));
+                    };
         }
         return frame;
     }

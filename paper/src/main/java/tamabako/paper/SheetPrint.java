@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import tamabako.paper.layout.Laid;
 import tamabako.paper.layout.Layout;
@@ -18,6 +19,11 @@ import tamabako.problems.Sheet;
 
 /// Prints sheets as PDF.
 public final class SheetPrint {
+
+    /// Marks that have no shape of their own, such as those that choose a form of a kanji; the
+    /// print font has one form of each.
+    private static final Pattern INVISIBLE =
+            Pattern.compile("[\\p{Cf}\\x{FE00}-\\x{FE0F}\\x{E0100}-\\x{E01EF}]");
 
     private SheetPrint() {}
 
@@ -96,7 +102,9 @@ public final class SheetPrint {
     }
 
     private static String clean(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC)
+        return INVISIBLE
+                .matcher(Normalizer.normalize(text, Normalizer.Form.NFC))
+                .replaceAll("")
                 .replaceAll("[\\s\\p{Cntrl}]+", " ")
                 .strip();
     }

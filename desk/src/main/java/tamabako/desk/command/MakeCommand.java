@@ -51,7 +51,7 @@ public final class MakeCommand implements Callable<Integer> {
         root
     }
 
-    @Spec private CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Option(
             names = "--kind",

@@ -38,7 +38,7 @@ public final class MarkCommand implements Callable<Integer> {
         easy
     }
 
-    @Spec private CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(
             index = "0",

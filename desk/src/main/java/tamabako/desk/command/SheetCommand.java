@@ -31,7 +31,7 @@ import tamabako.records.Identity;
         })
 public final class SheetCommand implements Callable<Integer> {
 
-    @Spec private CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(
             arity = "0..1",

@@ -30,7 +30,7 @@ import tamabako.problems.json.AttemptJson;
         })
 public final class SlipsCommand implements Callable<Integer> {
 
-    @Spec private CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(
             arity = "0..1",

@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import tamabako.desk.web.Fields;
+import tamabako.desk.web.Request;
+import tamabako.desk.web.Verb;
 import tamabako.desk.web.Words;
 import tamabako.problems.HalfWidth;
 
@@ -14,27 +16,36 @@ import tamabako.problems.HalfWidth;
 public final class Form {
 
     private final Fields fields;
+    private final boolean isSent;
     private final Map<String, String> usual;
     private final Words words;
     private final Map<String, String> faults = new TreeMap<>();
 
-    /// @param fields what came; where nothing at all came, every field has its usual value
-    /// @param usual the usual value of each field, and the value that a ticked box has
-    /// @param words the reader's language, for the faults
-    public Form(Fields fields, Map<String, String> usual, Words words) {
-        this.fields = fields;
+    /// @param request the form that was sent; or, where a page is only looked at, the address, in
+    ///   which a field that did not come has its usual value
+    /// @param usual the usual value of each field, and those that are ticked
+    public Form(Request request, Map<String, String> usual) {
+        this.isSent = request.verb() == Verb.POST;
+        this.fields = isSent ? request.form() : request.query();
         this.usual = Map.copyOf(usual);
-        this.words = words;
+        this.words = request.words();
     }
 
     /// The field as it came, or its usual value.
     public String text(String name) {
-        return fields.find(name).orElseGet(() -> usual.getOrDefault(name, ""));
+        String missing = isSent ? "" : usual.getOrDefault(name, "");
+        return fields.find(name).orElse(missing);
     }
 
-    /// Whether the box `name` with that value is ticked, or the choice `name` stands at it.
-    public boolean isChosen(String name, String value) {
-        return fields.isEmpty()
+    /// Whether the choice `name` stands at that value.
+    public boolean isAt(String name, String value) {
+        return text(name).equals(value);
+    }
+
+    /// Whether the box `name` with that value is ticked.
+    public boolean isTicked(String name, String value) {
+        boolean isUntouched = !isSent && fields.isEmpty();
+        return isUntouched
                 ? usual.getOrDefault(name, "").contains(value)
                 : fields.all(name).contains(value);
     }

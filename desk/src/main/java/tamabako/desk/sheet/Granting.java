@@ -44,7 +44,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
     private static String field(Made.Reason reason) {
         return switch (reason) {
             case Made.Reason.OutOfRange range -> field(range.part());
-            case Made.Reason.RequiredNotAllowed _ -> "practise";
+            case Made.Reason.RequiredNotAllowed _, Made.Reason.NoColumnWithAll _ -> "practise";
             case Made.Reason.NoSuchColumn _, Made.Reason.NothingAllowed _ -> "technique";
             case Made.Reason.OnlySoMany _ -> "count";
             case Made.Reason.NoneFound _, Made.Reason.NoMoreFound _ -> "whole";

@@ -49,9 +49,10 @@ public final class SheetPages implements Routes {
     }
 
     private Reply make(Request request) {
-        WishForm asked = new WishForm(request.query(), request.words());
+        WishForm asked = new WishForm(request);
         long seed = seed(request.query());
-        return page(200, request, asked, seed, Granting.of(asked, seed, request.words()));
+        Granting granting = Granting.of(asked, seed, request.words());
+        return page(asked.form().isGood() ? 200 : 400, request, asked, seed, granting);
     }
 
     private static Reply page(
@@ -66,7 +67,7 @@ public final class SheetPages implements Routes {
     }
 
     private Reply keep(Request request) {
-        WishForm asked = new WishForm(request.form(), request.words());
+        WishForm asked = new WishForm(request);
         long seed = seed(request.form());
         Granting granting = Granting.of(asked, seed, request.words());
         if (granting.problems().isEmpty()) {

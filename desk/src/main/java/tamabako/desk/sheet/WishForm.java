@@ -4,7 +4,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tamabako.desk.web.Fields;
+import tamabako.desk.web.Request;
 import tamabako.desk.web.Words;
 import tamabako.frame.Technique;
 import tamabako.problems.making.ColumnWish;
@@ -19,6 +19,9 @@ final class WishForm {
     /// The most problems of a sheet.
     static final int MOST_PROBLEMS = 100;
 
+    /// More rows than any paper has, and still looked through while a teacher waits.
+    private static final int MOST_ROWS = 30;
+
     private static final int LONGEST_TITLE = 60;
 
     /// More digits than any kind of problem may have; the maker knows the limit of each kind.
@@ -29,8 +32,8 @@ final class WishForm {
     private final String title;
     private final Wish wish;
 
-    WishForm(Fields fields, Words words) {
-        this.form = new Form(fields, usual(words), words);
+    WishForm(Request request) {
+        this.form = new Form(request, usual(request.words()));
         this.count = form.whole("count", 1, MOST_PROBLEMS);
         this.title = form.line("title", LONGEST_TITLE);
         this.wish = readWish();
@@ -69,19 +72,19 @@ final class WishForm {
     private Wish column() {
         Set<Technique> allowed = EnumSet.noneOf(Technique.class);
         for (Technique technique : Technique.values()) {
-            if (form.isChosen("technique", technique.word())) {
+            if (form.isTicked("technique", technique.word())) {
                 allowed.add(technique);
             }
         }
         return new ColumnWish(
-                form.whole("rows", 2, 100),
+                form.whole("rows", 2, MOST_ROWS),
                 digits("least"),
                 digits("most"),
-                form.whole("minus", 0, 99),
+                form.whole("minus", 0, MOST_ROWS),
                 form.whole("places", 0, 15),
                 allowed,
                 required(),
-                form.isChosen("below", "yes"));
+                form.isTicked("below", "yes"));
     }
 
     private Set<Technique> required() {

@@ -17,7 +17,8 @@ import java.util.logging.Logger;
 /// connection.
 public final class DeskServer implements AutoCloseable {
 
-    /// Kept, because a logger that nobody holds forgets its level.
+    /// Kept, because a logger that nobody holds forgets its level. A visitor who breaks off is no
+    /// news.
     private static final Logger LIBRARY = Logger.getLogger("io.helidon");
 
     private final WebServer server;
@@ -34,7 +35,7 @@ public final class DeskServer implements AutoCloseable {
     /// @param port the port, 0 for any free one
     /// @param pages what it shows
     public static DeskServer start(InetAddress address, int port, List<Routes> pages) {
-        LIBRARY.setLevel(Level.WARNING);
+        LIBRARY.setLevel(Level.SEVERE);
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());
         List<Route> routes = new ArrayList<>(new LanguageSwitch(languages).routes());

@@ -46,8 +46,10 @@ final class Printer {
     /// The last resort, where not even the page of trouble could be rendered.
     static Outgoing withoutTemplate() {
         String text =
-                "The desk broke while it answered. What was saved is safe. Go back and try again.\n"
-                        + "内部でエラーが起きました。保存済みの内容は無事です。戻ってやり直してください。\n";
+                """
+                The desk broke while it answered. What was saved is safe. Go back and try again.
+                内部でエラーが起きました。保存済みの内容は無事です。戻ってやり直してください。
+                """;
         Map<String, String> headers = headers(Map.of("Content-Type", "text/plain; charset=utf-8"));
         return new Outgoing(500, headers, text.getBytes(StandardCharsets.UTF_8), true);
     }

@@ -80,6 +80,17 @@ final class Scene implements AutoCloseable {
         assertThat(troubles).as("%s %s", name, what).isEmpty();
     }
 
+    /// Whether this is the window of that language and width, such as `en-1024`.
+    boolean isNamed(String wanted) {
+        return name.equals(wanted);
+    }
+
+    /// Takes a picture of what is seen without scrolling.
+    void paint(Path picture) {
+        page.setViewportSize(1280, 880);
+        page.screenshot(new Page.ScreenshotOptions().setPath(picture));
+    }
+
     @Override
     public void close() {
         window.close();

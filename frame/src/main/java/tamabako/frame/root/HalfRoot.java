@@ -64,7 +64,9 @@ final class HalfRoot {
         for (int rod = ground.lowest(); rod < first; rod++) {
             int digit = hand.digit(rod);
             boolean odd = digit % 2 == 1;
-            ground.reach(odd ? rod - 1 : rod);
+            if (odd) {
+                ground.reach(rod - 1);
+            }
             Cause cause = new Cause.Halved(rod - layout.radicandUnit());
             hand.take(rod, digit - digit / 2, cause);
             hand.add(rod - 1, odd ? 5 : 0, cause);

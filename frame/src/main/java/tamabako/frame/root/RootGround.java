@@ -8,7 +8,6 @@ import tamabako.frame.Frame;
 import tamabako.frame.Hand;
 import tamabako.frame.Rod;
 import tamabako.frame.Setup;
-import tamabako.frame.Step;
 import tamabako.frame.Trace;
 import tamabako.frame.Working;
 
@@ -21,6 +20,7 @@ final class RootGround {
     private final Frame clear;
     private final Hand setter;
     private final Hand hand;
+    private int reached;
 
     RootGround(RootLayout layout, Setup setup) {
         this.layout = layout;
@@ -30,6 +30,7 @@ final class RootGround {
         this.setter = new Hand(clear, setup.habits());
         sum.radicand().set(setter, layout.radicandUnit() + sum.radicand().place(0));
         this.hand = new Hand(setter.frame(), setup.habits());
+        this.reached = layout.lastSet();
     }
 
     Hand hand() {
@@ -46,8 +47,9 @@ final class RootGround {
         return clear.lowest();
     }
 
-    /// Makes sure that the frame has `rod`, before beads are moved there.
+    /// Makes sure that the frame has `rod`, before beads may be moved there.
     void reach(int rod) {
+        reached = Math.min(reached, rod);
         if (rod < clear.lowest()) {
             throw layout.tooShort(setup);
         }
@@ -87,20 +89,12 @@ final class RootGround {
                 end.value(end.lowest(), Math.min(last, sum.firstRod() + 1) - 1)
                         .scaleByPowerOfTen(-layout.radicandUnit())
                         .multiply(BigDecimal.valueOf(times));
-        int lowest = lowestUsed();
+        // The rods at the right that no step came near are left away, unless they were asked for.
+        int lowest = setup.rods().isPresent() ? clear.lowest() : reached;
         return new Working(
                 trace(clear, setter, lowest),
                 trace(setter.frame(), hand, lowest),
                 sum.precision().outcome(root, left));
-    }
-
-    /// The rods that stay clear at the right end are left away, unless the frame was asked for.
-    private int lowestUsed() {
-        int lowest = setup.rods().isPresent() ? clear.lowest() : layout.lastSet();
-        for (Step step : hand.steps()) {
-            lowest = Math.min(lowest, step.rod());
-        }
-        return lowest;
     }
 
     private static Trace trace(Frame from, Hand by, int lowest) {

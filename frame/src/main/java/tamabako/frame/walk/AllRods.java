@@ -35,20 +35,21 @@ final class AllRods {
         return (row & ~PackedNumber.MINUS) + THREES;
     }
 
-    /// Whether `sum`, which is `seen + raised`, carries off the highest rod.
-    static boolean runsOff(long sum, long raised) {
-        return Long.compareUnsigned(sum, raised) < 0;
+    /// Whether the row carries off the highest rod.
+    static boolean runsOff(long seen, long raised) {
+        return Long.compareUnsigned(seen + raised, raised) < 0;
     }
 
     /// Every carry of the whole row, ripples too: in the lowest bit of a rod that one is carried to
     /// it, in the highest that its lower beads make five with what is carried.
-    static long carries(long seen, long raised, long sum) {
-        return sum ^ seen ^ raised;
+    static long carries(long seen, long raised) {
+        return (seen + raised) ^ seen ^ raised;
     }
 
-    /// `sum` as the rods show it.
-    static long shown(long sum, long carries) {
-        return sum - 3 * ((~carries & UPPER) >>> 3);
+    /// What the rods show after the row: the three is still on those whose lower beads made no
+    /// five.
+    static long shown(long seen, long raised, long carries) {
+        return seen + raised - 3 * ((~carries & UPPER) >>> 3);
     }
 
     /// Where the lower beads of rod and digit make five or more, before anything is carried.

@@ -8,8 +8,8 @@ import tamabako.frame.Unworkable;
 /// It counts what the traces of [tamabako.frame.column.ColumnWork] hold: every step of the working
 /// *and* of the setting, for setting the first row is work for the fingers too. A digit that is set
 /// is a direct step without a carry; [#settingSteps()] and [#settingStrokes()] tell that share.
-/// Totals below zero are worked with a loan as there, and the steps of the loan count. The order in
-/// which carries are done changes no count, nor does the frame kind.
+/// Totals below zero are worked with a loan as there, and the steps of the loan count. The frame is
+/// a modern one; the order in which carries are done changes no count.
 ///
 /// Rows are packed numbers ([PackedNumber]) of at most 15 digits, in units of the last decimal
 /// place, and there are sixteen rods. 34 + 78:
@@ -21,9 +21,6 @@ import tamabako.frame.Unworkable;
 /// walk.tally().strokes();                           // 6, of them 2 to set 34
 /// ```
 public final class ColumnWalk {
-
-    /// What no rods can show: there is no room for the row.
-    private static final long OFF = -1;
 
     private final Loan loan;
     private final Tally tally = new Tally();
@@ -62,11 +59,12 @@ public final class ColumnWalk {
         int i = 0;
         for (; i < count; i++) {
             long side = column[i] >> 63;
-            long shown = play(AllRods.seen(seen, side ^ seenFrom), column[i], side);
-            if (shown == OFF) {
+            long turned = AllRods.seen(seen, side ^ seenFrom);
+            long raised = AllRods.raised(column[i]);
+            if (AllRods.runsOff(turned, raised)) {
                 break;
             }
-            seen = shown;
+            seen = play(turned, raised, side);
             seenFrom = side;
         }
         rods = AllRods.seen(seen, seenFrom);
@@ -91,7 +89,7 @@ public final class ColumnWalk {
     public void put(long row) {
         if (!work(row)) {
             if (row > 0) {
-                throw Loan.tooLong();
+                throw Loan.frameTooShort();
             }
             work(loan.lend(rods, row));
             work(row);
@@ -105,27 +103,24 @@ public final class ColumnWalk {
         }
     }
 
+    /// Works `row`; false, and nothing done, if it takes more than the rods hold or adds more than
+    /// they can hold.
     private boolean work(long row) {
         long side = row >> 63;
-        long shown = play(AllRods.seen(rods, side), row, side);
-        if (shown == OFF) {
+        long seen = AllRods.seen(rods, side);
+        long raised = AllRods.raised(row);
+        if (AllRods.runsOff(seen, raised)) {
             return false;
         }
-        rods = AllRods.seen(shown, side);
+        rods = AllRods.seen(play(seen, raised, side), side);
         return true;
     }
 
-    /// What `seen` rods show after `row`, still from its side; [#OFF], and nothing done, if it
-    /// takes more than they hold or adds more than they can hold.
-    private long play(long seen, long row, long side) {
-        long raised = AllRods.raised(row);
-        long sum = seen + raised;
-        if (AllRods.runsOff(sum, raised)) {
-            return OFF;
-        }
-        long carries = AllRods.carries(seen, raised, sum);
+    /// What `seen` rods show when the `raised` digits are on, still from their side.
+    private long play(long seen, long raised, long side) {
+        long carries = AllRods.carries(seen, raised);
         tally.row(seen, raised, carries, side);
-        return AllRods.shown(sum, carries);
+        return AllRods.shown(seen, raised, carries);
     }
 
     /// The total so far, in units of the last decimal place.

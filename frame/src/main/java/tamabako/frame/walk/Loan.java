@@ -23,10 +23,9 @@ final class Loan {
     }
 
     /// Says that the total needs a rod more than a walk has.
-    static Unworkable tooLong() {
+    static Unworkable frameTooShort() {
         return new Unworkable(
-                new Unworkable.Reason.TooLong(
-                        "This sum", PackedNumber.RODS + 1, PackedNumber.RODS));
+                new Unworkable.Reason.FrameTooShort(PackedNumber.RODS + 1, PackedNumber.RODS));
     }
 
     void clear() {
@@ -53,7 +52,7 @@ final class Loan {
         }
         if (rod >= PackedNumber.RODS) {
             rod = old;
-            throw tooLong();
+            throw frameTooShort();
         }
         return more(old);
     }

@@ -8,10 +8,11 @@ import tamabako.frame.Technique;
 ///
 /// From the lowest bit: digit before (4 bits), digit after (4), digit added or taken (4), taken
 /// (1), upper bead moved (1), lower beads moved (1), rod (4), place of the entry that the step
-/// serves (4), kind of entry (2), carried or borrowed (1), how many steps there are with the carry
-/// or borrow that this one asks for (2, unless that runs on), technique (2, the highest says that
-/// it passes ten). Rods and places count from the last decimal place. In which order and direction
-/// the beads of the rod move follows from the digits before and after, as in [tamabako.frame.Hand].
+/// serves (4), kind of entry (2), carried or borrowed (1), unused (2), technique (2), how many
+/// steps are noted for it at first, 1 or 2 with its carry or borrow (2; so the highest bit says
+/// that it passes ten). Rods and places count from the last decimal place. In which order and
+/// direction the beads of the rod move follows from the digits before and after, as in
+/// [tamabako.frame.Hand].
 public final class PackedStep {
 
     /// What a step finally serves.
@@ -33,8 +34,8 @@ public final class PackedStep {
     private static final int PLACE = 19;
     private static final int ENTRY = 23;
     private static final int PASSED = 25;
-    private static final int STEPS = 28;
-    private static final int TECHNIQUE = 30;
+    private static final int TECHNIQUE = 28;
+    private static final int STEPS = 30;
 
     /// Added to a step, makes it one that carries to the next rod or borrows from it.
     static final int PASSED_TO_THE_LEFT = (1 << PASSED) | (1 << ROD);
@@ -69,9 +70,10 @@ public final class PackedStep {
         return rods << ROD;
     }
 
-    /// How many steps there are: `step`, if it is one, and its carry or borrow, which may run on.
+    /// How many steps are noted for `step` at first: none if it is 0, and one more for its carry or
+    /// borrow, which may run on.
     static int steps(int step) {
-        return (step >>> STEPS) & 3;
+        return step >>> STEPS;
     }
 
     /// 1 if the step passes ten, 0 if not.
@@ -92,7 +94,7 @@ public final class PackedStep {
 
     /// How it is done.
     public static Technique technique(int step) {
-        return TECHNIQUES.get(step >>> TECHNIQUE);
+        return TECHNIQUES.get((step >>> TECHNIQUE) & 3);
     }
 
     /// What the rod shows before, 0 to 9.

@@ -8,8 +8,8 @@ import tamabako.frame.Unworkable;
 /// Works columns and notes every step as an int ([PackedStep]) in an array that is used again and
 /// again; it grows when a column has more steps than any before. For one thread.
 ///
-/// The steps are those of the setting and the trace that [tamabako.frame.column.ColumnWork] makes,
-/// in the same order.
+/// The steps are those of the setting and the trace that [tamabako.frame.column.ColumnWork] makes
+/// on a modern frame, in the same order.
 public final class PackedTrace {
 
     /// More steps than one row makes: fifteen digits and a carry to each rod.
@@ -77,15 +77,15 @@ public final class PackedTrace {
         long side = row >> 63;
         long seen = AllRods.seen(held, side);
         long raised = AllRods.raised(row);
-        long sum = seen + raised;
-        if (AllRods.runsOff(sum, raised)) {
-            throw Loan.tooLong();
+        if (AllRods.runsOff(seen, raised)) {
+            throw Loan.frameTooShort();
         }
         if (steps.length - size < ROOM) {
             steps = Arrays.copyOf(steps, 2 * steps.length);
         }
         note(row & ~PackedNumber.MINUS, side, PackedStep.serving(entry));
-        held = AllRods.seen(AllRods.shown(sum, AllRods.carries(seen, raised, sum)), side);
+        long carries = AllRods.carries(seen, raised);
+        held = AllRods.seen(AllRods.shown(seen, raised, carries), side);
     }
 
     /// Notes `digits` from the left, two rods at a time.

@@ -124,6 +124,19 @@ class QuotientWorkTest {
         assertThat(causes(working)).contains(new Cause.TrialDigit(0, 2), new Cause.RevisedUp(0, 3));
     }
 
+    /// 24 counts as 20 and 25 as 30: 7 by 2 is 3, and 7 by 3 is 2.
+    @ParameterizedTest
+    @CsvSource({"72, 24, 3", "75, 25, 2", "76, 95, 7", "9, 9, 1"})
+    void theTrialDivisorIsRoundedByItsSecondDigit(
+            BigDecimal dividend, BigDecimal divisor, int trial) {
+        Working working = QuotientWork.work(dividend, divisor, 1, Rounding.DOWN, ROUNDED_TRIAL);
+
+        assertThat(causes(working).getFirst())
+                .isInstanceOfSatisfying(
+                        Cause.TrialDigit.class,
+                        first -> assertThat(first.digit()).isEqualTo(trial));
+    }
+
     @Test
     void aDividendTooSmallForThePlacesIsAllRemainder() {
         for (String dividend : List.of("0", "0.0004", "2.9")) {

@@ -1,6 +1,7 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import tamabako.frame.Cause;
 import tamabako.frame.Rounding;
@@ -22,8 +23,8 @@ final class ProblemSlips {
         this.places = places(problem);
     }
 
-    /// The slips of `problem`. There are none if a number in it is longer than the finder works
-    /// with.
+    /// The slips of `problem`. There are none but those of writing if a number in it, or its rows
+    /// together, are longer than the finder works with.
     static Events of(Problem problem) {
         ProblemSlips slips = new ProblemSlips(problem);
         Optional<Scaled> answer = Scaled.of(problem.answer().value(), slips.places);
@@ -63,15 +64,14 @@ final class ProblemSlips {
     }
 
     private void add(Column column) {
-        long[] rows = new long[column.rows().size()];
-        for (int i = 0; i < rows.length; i++) {
-            Optional<Scaled> row = Scaled.of(column.rows().get(i), places);
-            if (row.isEmpty() || rows.length > Code.MOST_ROWS) {
-                return;
-            }
-            rows[i] = row.get().units();
+        List<BigDecimal> rows = column.rows();
+        BigDecimal most =
+                rows.stream().map(BigDecimal::abs).reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (Scaled.of(most, places).isEmpty() || rows.size() > Code.MOST_ROWS) {
+            return;
         }
-        new ColumnSlips(new FastColumn(rows, places), -places, events).add();
+        long[] units = rows.stream().mapToLong(row -> units(row, places)).toArray();
+        new ColumnSlips(new FastColumn(units, places), -places, events).add();
     }
 
     private void add(Product product) {
@@ -97,7 +97,11 @@ final class ProblemSlips {
     }
 
     private static long units(BigDecimal number) {
-        return Scaled.of(number).orElseThrow().units();
+        return units(number, places(number));
+    }
+
+    private static long units(BigDecimal number, int places) {
+        return Scaled.of(number, places).orElseThrow().units();
     }
 
     private void add(Quotient quotient) {

@@ -1,13 +1,20 @@
 /// What a wrong answer tells about the slip behind it.
 ///
-/// Every bead slip only adds something to the answer, so a wrong answer shows no more than its
-/// difference from the right one. The finder lists every single slip that gives this difference and
-/// weighs each by how often such slips are made ([Rates]): a [Finding] is a ranking of [SlipKind]s,
-/// each at its likeliest place, with a share for "none that is known".
+/// Every slip of hand or eye only adds something to the answer, so a wrong answer shows no more
+/// than its difference from the right one. All single slips that a problem and its beads allow are
+/// listed with their differences ([EventTable]); those that lead to the answer are weighed by how
+/// often such slips are made ([Rates]); what comes out ([Finding]) is a ranking of [SlipKind]s,
+/// each at its likeliest place, with a share for "none that is known". [SlipWords] says it for a
+/// teacher, [SlipJson] for a program.
 ///
-/// One worked example, 34 + 78 = 112, written 12. Off by 100: the carry to the hundreds was left
-/// out (row 2, rod 2), or the 7 was taken for ... -3 without its ten, or the 1 of 112 was dropped
-/// in writing, or a bead fell on the hundreds.
+/// One worked example, 34 + 78 = 112, written 12, which is 100 too small:
+///
+/// ```
+/// carry-left-out  .80  row 2, rod 2: the carry to the hundreds
+/// written-length  .11  the first 1 of 112 not written
+/// one-bead        .08  row 2, rod 2: the bead of the hundreds not moved
+/// none-known      .01
+/// ```
 @NullMarked
 package tamabako.insight.slip;
 

@@ -113,7 +113,7 @@ class FastStepsTest {
                     assertThat(division.taken()).hasToString(taken.toString());
                     assertThat(division.set()).hasToString(set.toString());
                 });
-        assertThat(compared[0]).isGreaterThan(500);
+        assertThat(compared[0]).isGreaterThan(250);
     }
 
     private static boolean isRevision(Step step) {

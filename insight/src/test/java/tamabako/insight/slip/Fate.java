@@ -1,7 +1,9 @@
 package tamabako.insight.slip;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import tamabako.testkit.Draw;
 
 /// Decides where a simulated pupil slips: at one occasion, or at none.
@@ -14,7 +16,22 @@ final class Fate {
     ///
     /// @param row the row of a column, 0 elsewhere
     /// @param rod the rod or place, [#NO_ROD] where there is none
-    record Occasion(SlipKind kind, int row, int rod, double chance) {}
+    record Occasion(SlipKind kind, int row, int rod, double chance) {
+
+        /// Whether the finder lists this slip, at this place, for what was written.
+        boolean isAmong(EventTable table, long written) {
+            for (int i : table.leadingTo(BigDecimal.valueOf(written))) {
+                long code = table.events().code(i);
+                boolean sameRow =
+                        row == (Code.where(code) instanceof Where.Row(int number) ? number : 0);
+                boolean sameRod = rod == NO_ROD || Code.rod(code).equals(OptionalInt.of(rod));
+                if (Code.way(code).kind() == kind && sameRow && sameRod) {
+                    return table.events().weight(i) > 0;
+                }
+            }
+            return false;
+        }
+    }
 
     static final int NO_ROD = -100;
 

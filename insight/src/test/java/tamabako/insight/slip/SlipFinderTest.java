@@ -22,12 +22,12 @@ class SlipFinderTest {
 
     private static final SlipFinder FINDER = new SlipFinder(Rates.shipped());
 
-    /// Sources: teachers' notes that name the error. ga-byō = a soroban school's note on が病
-    /// (inasoro.com, 24 January 2019); hosū = the same on misread complements (26 December 2018:
-    /// the frame 9,940 of 10,000 read -59, -50, -5 or -6 instead of -60); Fukushima = a school's
-    /// written test, 1983 (carries and borrows dropped, 21 for 201); modoshizan = 84 by 28 with the
-    /// trial digit 4 left standing; list = common practice, no published source (rows skipped or
-    /// doubled, 69 for 96, plus for minus, neighbouring rod, five-bead left on).
+    /// Sources: ga-byō = a soroban school's page on が病, January 2019; hosū = the same school on
+    /// misread complements, December 2018 (the frame 9,940 of 10,000 read -59, -50, -5 or -6
+    /// instead of -60); Fukushima = a school's written test, 1983 (carries and borrows dropped, 21
+    /// for 201); modoshizan = 84 by 28 with the trial digit 4 left standing; list = common
+    /// practice, no published source (rows skipped or doubled, 69 for 96, plus for minus,
+    /// neighbouring rod, five-bead left on).
     @ParameterizedTest
     @CsvSource({
         "take 4 by the wrong complement, 12 -4, 6, ten-complement-wrong",
@@ -83,6 +83,14 @@ class SlipFinderTest {
         assertThat(first.rod().orElse(-100)).isEqualTo(rod);
     }
 
+    @ParameterizedTest
+    @CsvSource({"28, ROOT_DIGIT_OFF", "72, WRITTEN_SWAPPED", "270, WRITTEN_POINT_RIGHT"})
+    void aRootHasTheSlipsThatItsAnswerShows(String written, Way way) {
+        Root root = new Root("1", 2, new BigDecimal(729), Terms.PLAIN);
+
+        assertThat(FINDER.find(root, written).slips().getFirst().way()).isEqualTo(way);
+    }
+
     @Test
     void aRightValueHasNoSlipsWhateverItsForm() {
         for (String written : List.of("1180", "1,180", "１１８０", "11,80", "1180.0")) {
@@ -102,6 +110,7 @@ class SlipFinderTest {
         "34 78, 123456789012345678901234567890",
         "100/7, 14 r 3",
         "12345678901234567 1, 12345678901234560",
+        "9999999999999999 9999999999999999 -9999999999999999, 1",
     })
     void whatNoSlipLeadsToIsNotExplained(String sum, String written) {
         Finding finding = FINDER.find(problem(sum), written);

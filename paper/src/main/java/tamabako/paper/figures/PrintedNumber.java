@@ -39,6 +39,11 @@ public record PrintedNumber(String whole, String decimals) {
         return whole + decimals;
     }
 
+    /// A written number with signs that the print font has: it lacks the won sign.
+    public static String printable(String written) {
+        return written.replace("\u20a9", "KRW ");
+    }
+
     private static PrintedNumber of(BigDecimal number, String sign) {
         String plain = number.abs().toPlainString();
         int point = plain.indexOf('.');
@@ -59,7 +64,7 @@ public record PrintedNumber(String whole, String decimals) {
     /// The sign of the currencies that have one in the print font; the code itself for others.
     private static String sign(String currency) {
         return switch (currency) {
-            case "JPY" -> "\u00a5";
+            case "JPY", "CNY" -> "\u00a5";
             case "USD" -> "$";
             case "EUR" -> "\u20ac";
             case "GBP" -> "\u00a3";

@@ -22,18 +22,23 @@ final class ColumnBlocks implements Piece {
 
     private final List<PrintedColumn> columns;
     private final Setting setting;
+    private final double decimals;
+    private final double widest;
     private final Across across;
 
     ColumnBlocks(Section section, Setting setting) {
         this.columns = section.problems().stream().map(PrintedColumn::of).toList();
         this.setting = setting;
+        this.decimals = columns.stream().mapToDouble(PrintedColumn::decimals).max().orElseThrow();
+        double whole = columns.stream().mapToDouble(PrintedColumn::whole).max().orElseThrow();
+        this.widest = whole + decimals;
         this.across =
                 Across.fit(
                                 MOST_ACROSS,
                                 Page.across() - gutter(),
                                 gap(),
                                 setting.size(),
-                                width -> (width - 2 * SIDE) / widest())
+                                width -> (width - 2 * SIDE) / widest)
                         .orElseThrow(this::tooWide);
     }
 
@@ -52,14 +57,21 @@ final class ColumnBlocks implements Piece {
     public void lay(Flow flow, double air) {
         for (int first = 0; first < columns.size(); first += across.count()) {
             List<PrintedColumn> block = block(first);
-            double height = height(block, air);
-            if (height > flow.roomOfPage()) {
-                throw tooManyRows(block, flow.roomOfPage());
-            }
+            double fitting = Math.min(air, mostAir(block, flow.roomOfPage()));
+            double height = height(block, fitting);
             flow.require(height);
-            layBlock(flow, block, air);
-            flow.down(height + setting.pick(12, 14) + 12 * air);
+            layBlock(flow, block, fitting);
+            flow.down(height + setting.pick(12, 14) + 12 * fitting);
         }
+    }
+
+    /// How airy a block may be to fit on a page of its own.
+    private double mostAir(List<PrintedColumn> block, double room) {
+        double close = height(block, 0);
+        if (close > room) {
+            throw tooManyRows(block, room);
+        }
+        return (room - close) / (height(block, 1) - close);
     }
 
     private void layBlock(Flow flow, List<PrintedColumn> block, double air) {
@@ -91,7 +103,7 @@ final class ColumnBlocks implements Piece {
 
     private void layColumn(Flow flow, PrintedColumn column, double left, int rows, double air) {
         double top = flow.y() + bead();
-        double unit = left + (across.width() + across.figures() * (widest() - 2 * decimals())) / 2;
+        double unit = left + (across.width() + across.figures() * (widest - 2 * decimals)) / 2;
         List<Element> cells = new ArrayList<>();
         cells.add(row(flow.leaf(Role.HEADS_COLUMN, number(flow, column.label(), left))));
         for (int i = 0; i < column.rows().size(); i++) {
@@ -116,8 +128,8 @@ final class ColumnBlocks implements Piece {
     }
 
     private Mark number(Flow flow, String label, double left) {
-        double size = labelSize();
         String text = setting.words().say("problem", label);
+        double size = Math.min(labelSize(), across.width() / setting.width(Face.BOLD, 1, text));
         double middle = left + across.width() / 2;
         double width = Math.min(across.width(), setting.width(Face.BOLD, size, text) + size * 2);
         flow.decorate(new Bead(middle - width / 2, flow.y(), width, size * 1.5, Ink.LINE));
@@ -167,14 +179,6 @@ final class ColumnBlocks implements Piece {
 
     private double height(List<PrintedColumn> block, double air) {
         return bead() + rows(block) * pitch(air) + SIDE + setting.size().box();
-    }
-
-    private double decimals() {
-        return columns.stream().mapToDouble(PrintedColumn::decimals).max().orElseThrow();
-    }
-
-    private double widest() {
-        return columns.stream().mapToDouble(PrintedColumn::whole).max().orElseThrow() + decimals();
     }
 
     private Unprintable tooWide() {

@@ -76,15 +76,10 @@ record Expression(String label, String first, char sign, String second, int degr
         return degree == 1 ? SIGN + Cells.width(second) : BAR_BEYOND;
     }
 
-    /// The width of expressions that stand one below the other, signs under signs.
-    static double width(List<Expression> all) {
-        return widestFirst(all) + widestSecond(all) + SIGN;
-    }
-
-    /// The marks of this expression among `all`, from `x` to the right.
-    List<Mark> marks(List<Expression> all, double x, double baseline, double figures) {
-        double middle = x + figures * widestFirst(all);
-        double end = middle + figures * widestSecond(all);
+    /// The marks of this expression among others of these widths, from `x` to the right.
+    List<Mark> marks(Widths widths, double x, double baseline, double figures) {
+        double middle = x + figures * widths.first();
+        double end = middle + figures * widths.second();
         double start = middle - figures * Cells.width(first);
         List<Mark> marks = new ArrayList<>();
         if (degree > 1) {
@@ -105,11 +100,21 @@ record Expression(String label, String first, char sign, String second, int degr
         return new Figures(x + inset, baseline, figures, String.valueOf(sign));
     }
 
-    private static double widestFirst(List<Expression> all) {
-        return all.stream().mapToDouble(Expression::firstWidth).max().orElseThrow();
-    }
+    /// The widths of expressions that stand one below the other, signs under signs.
+    ///
+    /// @param first the widest up to the sign
+    /// @param second the widest from the sign to the equals sign
+    record Widths(double first, double second) {
 
-    private static double widestSecond(List<Expression> all) {
-        return all.stream().mapToDouble(Expression::secondWidth).max().orElseThrow();
+        static Widths of(List<Expression> all) {
+            return new Widths(
+                    all.stream().mapToDouble(Expression::firstWidth).max().orElseThrow(),
+                    all.stream().mapToDouble(Expression::secondWidth).max().orElseThrow());
+        }
+
+        /// The width up to and with the equals sign.
+        double whole() {
+            return first + second + SIGN;
+        }
     }
 }

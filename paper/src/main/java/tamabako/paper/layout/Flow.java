@@ -54,7 +54,12 @@ final class Flow {
 
     /// An element on this page.
     Element.Leaf leaf(Role role, Mark... marks) {
-        return new Element.Leaf(role, page, List.of(marks));
+        return leaf(role, List.of(marks));
+    }
+
+    /// An element on this page.
+    Element.Leaf leaf(Role role, List<Mark> marks) {
+        return new Element.Leaf(role, page, marks);
     }
 
     void put(Element element) {
@@ -70,6 +75,11 @@ final class Flow {
     /// @param hangsTogether whether it had better not be torn by a page turn
     void open(boolean hangsTogether) {
         open = hangsTogether;
+    }
+
+    /// Whether a page turned within what had better hang together.
+    boolean isTorn() {
+        return torn > 0;
     }
 
     /// What the layout costs: pages first, then page turns within what had better hang together.

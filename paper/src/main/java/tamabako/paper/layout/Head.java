@@ -23,9 +23,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         layBeam(flow);
         double size = setting.pick(17, 24);
         double titleWidth = Page.across() - (key ? keyWidth() + CLEAR : 0);
-        if (key) {
-            layKeyLabel(flow);
-        }
+        double top = flow.y();
         List<Mark> title = new ArrayList<>();
         for (String line : titleLines(size, titleWidth)) {
             flow.down(size * 1.2);
@@ -34,6 +32,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         flow.put(flow.leaf(Role.TITLE, title.toArray(Mark[]::new)));
         flow.down(setting.pick(6, 8));
         if (key) {
+            layKeyLabel(flow, top);
             setting.wish().date().ifPresent(date -> layDate(flow, date));
         } else {
             layFields(flow);
@@ -53,13 +52,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
     }
 
     private List<String> titleLines(double size, double width) {
-        List<String> lines = Lines.of(setting.measure(), Face.BOLD, size, sheet.title(), width);
-        if (lines.size() <= MOST_LINES) {
-            return lines;
-        }
-        List<String> first = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
-        first.add(lines.get(MOST_LINES - 1) + "\u2026");
-        return first;
+        return Lines.of(setting, Face.BOLD, size, sheet.title(), width, MOST_LINES);
     }
 
     private double keyWidth() {
@@ -70,16 +63,16 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         return setting.pick(12, 20);
     }
 
-    private void layKeyLabel(Flow flow) {
+    private void layKeyLabel(Flow flow, double top) {
         double size = labelSize();
         double left = Page.RIGHT - keyWidth();
-        flow.decorate(new Box(left, flow.y(), keyWidth(), size * 1.7, Ink.BLACK));
+        flow.decorate(new Box(left, top, keyWidth(), size * 1.7, Ink.BLACK));
         flow.put(
                 flow.leaf(
                         Role.PARAGRAPH,
                         setting.centred(
                                 left + keyWidth() / 2,
-                                flow.y() + size * 1.2,
+                                top + size * 1.2,
                                 Face.BOLD,
                                 size,
                                 setting.words().say("key"))));
@@ -134,8 +127,7 @@ record Head(Sheet sheet, boolean key, Setting setting) {
         double half = Page.across() / 2;
         List<Mark> marks = new ArrayList<>();
         String title =
-                Lines.of(setting.measure(), Face.BOLD, size, sheet.title(), half - CLEAR)
-                        .getFirst();
+                Lines.of(setting, Face.BOLD, size, sheet.title(), half - CLEAR, 1).getFirst();
         marks.add(new Words(Page.LEFT, baseline, Face.BOLD, size, Ink.SOFT, title));
         if (key) {
             String label = setting.words().say("key");
@@ -159,6 +151,8 @@ record Head(Sheet sheet, boolean key, Setting setting) {
     /// @param after what stands at the end of the line
     /// @param share the part of the width of the page
     private record Field(String key, String filled, String after, double share) {
+
+        private static final double LEAST_FILLED = 7;
 
         Field sharing(double changed) {
             return new Field(key, filled, after, changed);
@@ -190,17 +184,16 @@ record Head(Sheet sheet, boolean key, Setting setting) {
             }
             marks.add(new Rule(start, baseline + 3, end, baseline + 3, 0.6, Ink.LINE));
             if (!filled.isEmpty()) {
-                double shrunk =
-                        Math.min(1, (end - start - 2) / setting.width(Face.REGULAR, size, filled));
-                marks.add(
-                        new Words(
-                                start + 2,
-                                baseline,
-                                Face.REGULAR,
-                                size * shrunk,
-                                Ink.BLACK,
-                                filled));
+                marks.add(filled(setting, start + 2, baseline, size, end - start - 4));
             }
+        }
+
+        /// What stands on the line, smaller where it is long, and cut where it is very long.
+        private Words filled(Setting setting, double x, double baseline, double size, double room) {
+            double shrunk = size * Math.min(1, room / setting.width(Face.REGULAR, size, filled));
+            double readable = Math.max(shrunk, LEAST_FILLED);
+            String shown = Lines.of(setting, Face.REGULAR, readable, filled, room, 1).getFirst();
+            return new Words(x, baseline, Face.REGULAR, readable, Ink.BLACK, shown);
         }
     }
 }

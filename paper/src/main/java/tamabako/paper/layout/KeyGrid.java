@@ -18,11 +18,17 @@ final class KeyGrid implements Piece {
 
     private final List<PrintedAnswer> answers;
     private final Setting setting;
+    private final double labels;
+    private final double values;
+    private final double remainders;
     private final Across across;
 
     KeyGrid(Section section, Setting setting) {
         this.answers = section.problems().stream().map(PrintedAnswer::of).toList();
         this.setting = setting;
+        this.labels = labels(answers, setting);
+        this.values = PrintedAnswer.widestValue(answers);
+        this.remainders = PrintedAnswer.widestRemainder(answers);
         this.across =
                 Across.fit(
                                 MOST_ACROSS,
@@ -61,9 +67,9 @@ final class KeyGrid implements Piece {
     }
 
     private Element answer(Flow flow, PrintedAnswer answer, double left, double baseline) {
-        double size = labelSize();
-        double numberEnd = left + labelWidth();
-        double units = numberEnd + space() + across.figures() * PrintedAnswer.widestValue(answers);
+        double size = labelSize(setting);
+        double numberEnd = left + labels;
+        double units = numberEnd + space() + across.figures() * values;
         Mark number =
                 setting.endingAt(numberEnd, baseline, Face.BOLD, size, Ink.BLACK, answer.label());
         return new Element.Group(
@@ -90,12 +96,12 @@ final class KeyGrid implements Piece {
 
     private double figuresFor(double width) {
         double most = setting.pick(12, setting.size().mostFigures());
-        return Math.min(most, (width - labelWidth() - space() - signWidth()) / widest());
+        return Math.min(most, (width - labels - space() - signWidth()) / widest());
     }
 
     /// The width of the sign for a remainder; 0 where there is none.
     private double signWidth() {
-        return remainders() ? setting.width(Face.REGULAR, signSize(), remainder()) : 0;
+        return remainders > 0 ? setting.width(Face.REGULAR, signSize(), remainder()) : 0;
     }
 
     private String remainder() {
@@ -108,15 +114,11 @@ final class KeyGrid implements Piece {
     }
 
     private double widest() {
-        double beside = remainders() ? 2 * BESIDE : 0;
-        return PrintedAnswer.widestValue(answers) + beside + PrintedAnswer.widestRemainder(answers);
+        double beside = remainders > 0 ? 2 * BESIDE : 0;
+        return values + beside + remainders;
     }
 
-    private boolean remainders() {
-        return PrintedAnswer.widestRemainder(answers) > 0;
-    }
-
-    private double labelSize() {
+    private static double labelSize(Setting setting) {
         return setting.pick(8, 14);
     }
 
@@ -124,10 +126,11 @@ final class KeyGrid implements Piece {
         return setting.pick(9, 18);
     }
 
-    private double labelWidth() {
+    private static double labels(List<PrintedAnswer> answers, Setting setting) {
         double widest =
                 answers.stream()
-                        .mapToDouble(each -> setting.width(Face.BOLD, labelSize(), each.label()))
+                        .mapToDouble(
+                                each -> setting.width(Face.BOLD, labelSize(setting), each.label()))
                         .max()
                         .orElseThrow();
         return Math.max(widest, setting.pick(12, 20));

@@ -12,20 +12,17 @@ public final class Layout {
     /// How airy a section may be, the best first.
     private static final List<Double> AIRS = List.of(1.0, 0.75, 0.5, 0.25, 0.0);
 
-    private final Sheet sheet;
-    private final boolean key;
-    private final Setting setting;
     private final Head head;
-    private final List<Section> sections;
+    private final Foot foot;
+    private final List<SectionHead> heads;
     private final List<Piece> pieces;
 
     private Layout(Sheet sheet, boolean key, Setting setting) {
-        this.sheet = sheet;
-        this.key = key;
-        this.setting = setting;
         this.head = new Head(sheet, key, setting);
-        this.sections = Section.of(Numbered.of(sheet));
-        this.pieces = sections.stream().map(this::piece).toList();
+        this.foot = new Foot(sheet, setting);
+        List<Section> sections = Section.of(Numbered.of(sheet));
+        this.heads = sections.stream().map(each -> SectionHead.of(each, key, setting)).toList();
+        this.pieces = sections.stream().map(each -> piece(each, key, setting)).toList();
     }
 
     /// The problems of `sheet` on pages, of which the first is number `firstPage` (from 0) of its
@@ -55,23 +52,27 @@ public final class Layout {
     /// page and tears no list apart.
     private Laid lay(int firstPage) {
         double[] airs = new double[pieces.size()];
+        int fewest = laid(firstPage, airs).pages();
         for (int i = pieces.size() - 1; i >= 0; i--) {
-            airs[i] = best(firstPage, airs, i);
+            airs[i] = best(firstPage, airs, i, fewest);
         }
         Flow flow = laid(firstPage, airs);
         finish(flow);
         return flow.laid();
     }
 
-    private double best(int firstPage, double[] airs, int section) {
+    private double best(int firstPage, double[] airs, int section, int fewest) {
         double best = 0;
         long least = Long.MAX_VALUE;
         for (double air : AIRS) {
             double[] tried = airs.clone();
             tried[section] = air;
-            long cost = laid(firstPage, tried).cost();
-            if (cost < least) {
-                least = cost;
+            Flow flow = laid(firstPage, tried);
+            if (flow.pages() == fewest && !flow.isTorn()) {
+                return air;
+            }
+            if (flow.cost() < least) {
+                least = flow.cost();
                 best = air;
             }
         }
@@ -82,7 +83,7 @@ public final class Layout {
         Flow flow = new Flow(firstPage, Page.TOP + head.laterHeight());
         head.lay(flow);
         for (int i = 0; i < pieces.size(); i++) {
-            SectionHead over = new SectionHead(sections.get(i), key, setting);
+            SectionHead over = heads.get(i);
             int from = flow.put();
             flow.require(over.height() + pieces.get(i).opening(airs[i]));
             flow.open(pieces.get(i).hangsTogether());
@@ -94,7 +95,6 @@ public final class Layout {
     }
 
     private void finish(Flow flow) {
-        Foot foot = new Foot(sheet, setting);
         for (int page = 0; page < flow.pages(); page++) {
             flow.decorate(page, foot.of(page + 1, flow.pages()).toArray(Mark[]::new));
             if (page > 0) {
@@ -103,7 +103,7 @@ public final class Layout {
         }
     }
 
-    private Piece piece(Section section) {
+    private static Piece piece(Section section, boolean key, Setting setting) {
         if (key) {
             return new KeyGrid(section, setting);
         }

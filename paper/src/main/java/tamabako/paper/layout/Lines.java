@@ -7,14 +7,23 @@ import java.util.List;
 /// Japanese is broken.
 final class Lines {
 
+    private static final String ELLIPSIS = "\u2026";
+
     private Lines() {}
 
-    /// Lines of `text` that are no wider than `width` points at `size`.
-    static List<String> of(Measure measure, Face face, double size, String text, double width) {
+    /// At most `most` lines of `text` that are no wider than `width` points at `size`. What is left
+    /// out is shown by an ellipsis.
+    static List<String> of(
+            Setting setting, Face face, double size, String text, double width, int most) {
         List<String> lines = new ArrayList<>();
         String rest = text;
-        while (size * measure.width(face, rest) > width) {
-            int fits = fitting(measure, face, size, rest, width);
+        while (setting.width(face, size, rest) > width) {
+            if (lines.size() == most - 1) {
+                double room = width - setting.width(face, size, ELLIPSIS);
+                rest = rest.substring(0, fitting(setting, face, size, rest, room)) + ELLIPSIS;
+                break;
+            }
+            int fits = fitting(setting, face, size, rest, width);
             int blank = rest.lastIndexOf(' ', fits);
             int end = blank > 0 ? blank : fits;
             lines.add(rest.substring(0, end).strip());
@@ -25,11 +34,11 @@ final class Lines {
     }
 
     /// How many characters of `text` fit, at least one.
-    private static int fitting(Measure measure, Face face, double size, String text, double width) {
+    private static int fitting(Setting setting, Face face, double size, String text, double width) {
         int end = text.offsetByCodePoints(0, 1);
         while (end < text.length()) {
             int next = text.offsetByCodePoints(end, 1);
-            if (size * measure.width(face, text.substring(0, next)) > width) {
+            if (setting.width(face, size, text.substring(0, next)) > width) {
                 break;
             }
             end = next;

@@ -3,8 +3,7 @@ package tamabako.paper.layout;
 import java.util.List;
 import tamabako.paper.figures.Cells;
 import tamabako.paper.figures.PrintedNumber;
-import tamabako.problems.Answer;
-import tamabako.problems.Problem;
+import tamabako.problems.marking.Written;
 
 /// An answer as it stands in the key.
 ///
@@ -13,15 +12,11 @@ import tamabako.problems.Problem;
 record PrintedAnswer(String label, String value, String remainder) {
 
     static PrintedAnswer of(Numbered numbered) {
-        Problem problem = numbered.problem();
-        Answer answer = problem.answer();
-        String value = PrintedNumber.of(answer.value(), problem.terms().unit()).figures();
-        String remainder =
-                answer.remainder()
-                        .filter(left -> left.signum() != 0)
-                        .map(left -> PrintedNumber.of(left).figures())
-                        .orElse("");
-        return new PrintedAnswer(numbered.label(), value, remainder);
+        Written written = Written.of(numbered.problem());
+        return new PrintedAnswer(
+                numbered.label(),
+                PrintedNumber.printable(written.number()),
+                PrintedNumber.printable(written.remainder().orElse("")));
     }
 
     /// The widest value of `answers`, in parts of the size of the figures.

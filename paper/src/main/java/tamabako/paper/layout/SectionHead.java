@@ -10,9 +10,15 @@ import tamabako.paper.words.PrintWords;
 import tamabako.problems.Problem;
 
 /// What stands over a section: its kind, the points of a problem, and the rule for the answers.
-record SectionHead(Section section, boolean key, Setting setting) {
+record SectionHead(Section section, List<String> notes, Setting setting) {
 
     private static final double RULE = 0.6;
+    private static final int MOST_LINES = 4;
+
+    /// The head of a section of a sheet, or of its key, which has no notes.
+    static SectionHead of(Section section, boolean key, Setting setting) {
+        return new SectionHead(section, key ? List.of() : noteLines(section, setting), setting);
+    }
 
     void lay(Flow flow) {
         double size = headingSize();
@@ -26,7 +32,7 @@ record SectionHead(Section section, boolean key, Setting setting) {
         flow.put(flow.leaf(Role.HEADING, heading.toArray(Mark[]::new)));
         flow.down(size * 0.4);
         flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), RULE, Ink.LINE));
-        for (String line : noteLines()) {
+        for (String line : notes) {
             flow.down(noteHeight());
             flow.put(
                     flow.leaf(
@@ -43,7 +49,7 @@ record SectionHead(Section section, boolean key, Setting setting) {
     }
 
     double height() {
-        return headingSize() * 1.4 + noteLines().size() * noteHeight() + below();
+        return headingSize() * 1.4 + notes.size() * noteHeight() + below();
     }
 
     private double noteHeight() {
@@ -55,7 +61,7 @@ record SectionHead(Section section, boolean key, Setting setting) {
     }
 
     private double below() {
-        return setting.pick(10, 12) + (noteLines().isEmpty() ? 0 : setting.pick(2, 6));
+        return setting.pick(10, 12) + (notes.isEmpty() ? 0 : setting.pick(2, 6));
     }
 
     private Words pointsAtRight(Flow flow, String points) {
@@ -63,29 +69,23 @@ record SectionHead(Section section, boolean key, Setting setting) {
                 Page.RIGHT, flow.y(), Face.REGULAR, setting.size().words(), Ink.BLACK, points);
     }
 
-    private List<String> noteLines() {
+    private static List<String> noteLines(Section section, Setting setting) {
         double size = setting.size().words();
-        return key
-                ? List.of()
-                : notes().stream()
-                        .flatMap(note ->
-                                Lines.of(setting.measure(), Face.REGULAR, size, note, Page.across())
-                                        .stream())
-                        .toList();
+        return notes(section, setting.words()).stream()
+                .flatMap(note ->
+                        Lines.of(setting, Face.REGULAR, size, note, Page.across(), MOST_LINES)
+                                .stream())
+                .toList();
     }
 
-    private List<String> notes() {
+    private static List<String> notes(Section section, PrintWords words) {
         Map<Boolean, List<Problem>> byUnit = section.byUnit();
-        Optional<String> plain =
-                AnswerRule.told(byUnit.getOrDefault(false, List.of()), setting.words());
-        Optional<String> amounts =
-                AnswerRule.told(byUnit.getOrDefault(true, List.of()), setting.words());
+        Optional<String> plain = AnswerRule.told(byUnit.getOrDefault(false, List.of()), words);
+        Optional<String> amounts = AnswerRule.told(byUnit.getOrDefault(true, List.of()), words);
         boolean both = byUnit.values().stream().noneMatch(List::isEmpty);
         List<String> notes = new ArrayList<>();
-        plain.map(note -> both ? setting.words().say("note.plain", note) : note)
-                .ifPresent(notes::add);
-        amounts.map(note -> both ? setting.words().say("note.unit", note) : note)
-                .ifPresent(notes::add);
+        plain.map(note -> both ? words.say("note.plain", note) : note).ifPresent(notes::add);
+        amounts.map(note -> both ? words.say("note.unit", note) : note).ifPresent(notes::add);
         return notes;
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
-import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -14,7 +13,7 @@ import tamabako.paper.layout.Face;
 final class DocumentFonts {
 
     private final PDDocument document;
-    private final Map<TrueTypeFont, PDFont> embedded = new HashMap<>();
+    private final Map<FontFile, PDFont> embedded = new HashMap<>();
 
     DocumentFonts(PDDocument document) {
         this.document = document;
@@ -24,9 +23,9 @@ final class DocumentFonts {
         return embedded.computeIfAbsent(PrintFonts.SHARED.fontFor(face, text), this::embed);
     }
 
-    private PDFont embed(TrueTypeFont font) {
+    private PDFont embed(FontFile font) {
         try {
-            return PDType0Font.load(document, font, true);
+            return PDType0Font.load(document, font.font(), true);
         } catch (IOException failed) {
             throw new UncheckedIOException("Cannot embed the print font.", failed);
         }

@@ -1,15 +1,9 @@
 package tamabako.paper.pdf;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import tamabako.paper.layout.Face;
 import tamabako.paper.layout.Measure;
 
@@ -24,77 +18,60 @@ public final class PrintFonts implements Measure {
     /// The only one: fonts are read once.
     public static final PrintFonts SHARED = new PrintFonts();
 
-    private final Map<String, TrueTypeFont> read = new ConcurrentHashMap<>();
+    /// Reading a whole font would warn that it also has a table of variant forms, which are not
+    /// used here. Held, because loggers that nobody holds are forgotten with their level.
+    private static final Logger VARIANT_FORMS =
+            Logger.getLogger("org.apache.fontbox.ttf.CmapSubtable");
+
+    static {
+        VARIANT_FORMS.setLevel(Level.SEVERE);
+    }
+
+    private final Map<String, FontFile> read = new ConcurrentHashMap<>();
 
     private PrintFonts() {}
 
     @Override
     public double width(Face face, String text) {
-        return text.codePoints().mapToDouble(character -> advance(face, character)).sum();
+        FontFile cut = cut(face);
+        double sum = 0;
+        int i = 0;
+        while (i < text.length()) {
+            int character = text.codePointAt(i);
+            FontFile font = cut.has(character) ? cut : whole(face);
+            sum += font.advance(character);
+            i += Character.charCount(character);
+        }
+        return sum;
     }
 
     @Override
     public boolean prints(int codePoint) {
-        return has(cut(Face.REGULAR), codePoint) || has(whole(Face.REGULAR), codePoint);
+        return cut(Face.REGULAR).has(codePoint) || whole(Face.REGULAR).has(codePoint);
     }
 
     /// The font for `text`: the cut if it has all characters, else the whole.
-    TrueTypeFont fontFor(Face face, String text) {
-        TrueTypeFont cut = cut(face);
-        return text.codePoints().allMatch(character -> has(cut, character)) ? cut : whole(face);
+    FontFile fontFor(Face face, String text) {
+        FontFile cut = cut(face);
+        return text.codePoints().allMatch(cut::has) ? cut : whole(face);
     }
 
-    private double advance(Face face, int codePoint) {
-        TrueTypeFont font = has(cut(face), codePoint) ? cut(face) : whole(face);
-        try {
-            int units = font.getAdvanceWidth(glyphs(font).getGlyphId(codePoint));
-            return units / (double) font.getUnitsPerEm();
-        } catch (IOException failed) {
-            throw new UncheckedIOException("Cannot measure the print font.", failed);
-        }
-    }
-
-    private static boolean has(TrueTypeFont font, int codePoint) {
-        return glyphs(font).getGlyphId(codePoint) != 0;
-    }
-
-    private static CmapLookup glyphs(TrueTypeFont font) {
-        try {
-            return font.getUnicodeCmapLookup();
-        } catch (IOException failed) {
-            throw new UncheckedIOException("Cannot read the print font.", failed);
-        }
-    }
-
-    private TrueTypeFont cut(Face face) {
-        return font(name(face) + "-cut.ttf");
-    }
-
-    private TrueTypeFont whole(Face face) {
-        return font(name(face) + ".ttf");
-    }
-
-    private static String name(Face face) {
+    private FontFile cut(Face face) {
         return switch (face) {
-            case REGULAR -> "BIZUDPGothic-Regular";
-            case BOLD -> "BIZUDPGothic-Bold";
+            case REGULAR -> font("BIZUDPGothic-Regular-cut.ttf");
+            case BOLD -> font("BIZUDPGothic-Bold-cut.ttf");
         };
     }
 
-    private TrueTypeFont font(String file) {
-        return read.computeIfAbsent(file, PrintFonts::parse);
+    private FontFile whole(Face face) {
+        return switch (face) {
+            case REGULAR -> font("BIZUDPGothic-Regular.ttf");
+            case BOLD -> font("BIZUDPGothic-Bold.ttf");
+        };
     }
 
-    private static TrueTypeFont parse(String file) {
-        try (InputStream stream =
-                Objects.requireNonNull(
-                        PrintFonts.class.getResourceAsStream("/fonts/" + file), file)) {
-            TrueTypeFont font =
-                    new TTFParser().parse(new RandomAccessReadBuffer(stream.readAllBytes()));
-            font.setEnableGsub(false);
-            return font;
-        } catch (IOException failed) {
-            throw new UncheckedIOException("Cannot read the print font " + file + ".", failed);
-        }
+    private FontFile font(String file) {
+        FontFile known = read.get(file);
+        return known != null ? known : read.computeIfAbsent(file, FontFile::read);
     }
 }

@@ -69,7 +69,6 @@ final class StructureTree {
 
     private static COSDictionary node(COSDictionary parent, String type) {
         COSDictionary node = new COSDictionary();
-        node.setItem(COSName.TYPE, COSName.getPDFName("StructElem"));
         node.setItem(COSName.S, COSName.getPDFName(type));
         node.setItem(COSName.P, parent);
         return node;

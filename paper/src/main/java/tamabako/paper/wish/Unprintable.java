@@ -9,6 +9,7 @@ import tamabako.paper.words.PrintWords;
 public final class Unprintable extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
+    private static final int LONGEST_SHOWN = 40;
 
     private final transient Reason reason;
 
@@ -46,7 +47,11 @@ public final class Unprintable extends RuntimeException {
             @Override
             public String message(PrintWords words) {
                 return words.say(
-                        "unprintable.too-wide", problem, number, called(size, words), larger(size));
+                        "unprintable.too-wide",
+                        problem,
+                        beginning(number),
+                        called(size, words),
+                        larger(size));
             }
         }
 
@@ -75,6 +80,12 @@ public final class Unprintable extends RuntimeException {
                 return words.say(
                         "unprintable.no-glyph", character, code, words.say(where, problem));
             }
+        }
+
+        private static String beginning(String number) {
+            return number.length() > LONGEST_SHOWN
+                    ? number.substring(0, LONGEST_SHOWN) + "\u2026"
+                    : number;
         }
 
         private static String called(Size size, PrintWords words) {

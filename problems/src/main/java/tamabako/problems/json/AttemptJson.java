@@ -43,16 +43,13 @@ public final class AttemptJson {
         JsonNode answer = fields.get("answer", "\"answer\":\"63\"");
         return new Attempt(
                 problem,
-                Fields.inside("answer", () -> Fields.textOf(answer)),
+                Fields.inside("answer", () -> Fields.textOf(answer, "\"63\"")),
                 fields.find("seconds", AttemptJson::seconds)
                         .map(OptionalDouble::of)
                         .orElse(OptionalDouble.empty()),
-                fields.find("pupil", Fields::textOf),
+                fields.find("pupil", name -> Fields.textOf(name, "\"aoi\"")),
                 fields.find("at", AttemptJson::time),
-                fields.find(
-                                "subtotals",
-                                list -> Fields.listOf(list, "[\"54\",\"25\"]", Fields::textOf))
-                        .orElse(List.of()));
+                fields.find("subtotals", AttemptJson::subtotals).orElse(List.of()));
     }
 
     /// One line of JSON, without its line end.
@@ -75,6 +72,10 @@ public final class AttemptJson {
             attempt.subtotals().forEach(node.withArray("subtotals")::add);
         }
         return node;
+    }
+
+    private static List<String> subtotals(JsonNode list) {
+        return Fields.listOf(list, "[\"54\",\"25\"]", one -> Fields.textOf(one, "\"25\""));
     }
 
     private static Double seconds(JsonNode node) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import tamabako.problems.Numerals;
 import tamabako.problems.Unreadable;
 import tamabako.problems.Unreadable.Reason;
@@ -88,11 +89,15 @@ final class Fields {
 
     /// A number: a string, or a JSON number that is exact.
     static BigDecimal numberOf(JsonNode value) {
+        return numberOf(value, "\"54\"");
+    }
+
+    private static BigDecimal numberOf(JsonNode value, String example) {
         if (value.isTextual()) {
             return Numerals.parse(value.textValue());
         }
         if (!value.isNumber()) {
-            throw new Unreadable(new Reason.OtherValue(shown(value), "\"54\""));
+            throw new Unreadable(new Reason.OtherValue(shown(value), example));
         }
         boolean cut = value.isFloatingPointNumber() && !value.isBigDecimal();
         if (cut && !Double.isFinite(value.doubleValue())) {
@@ -105,13 +110,14 @@ final class Fields {
         return plain(number, shown(value));
     }
 
-    /// A text as written: a string, or a JSON number as its digits.
-    static String textOf(JsonNode value) {
+    /// A text as written: a string, or a JSON number as its digits; `example` is shown where it is
+    /// neither.
+    static String textOf(JsonNode value, String example) {
         if (value.isNumber()) {
             return numberOf(value).toPlainString();
         }
         if (!value.isTextual()) {
-            throw new Unreadable(new Reason.OtherValue(shown(value), "\"63\""));
+            throw new Unreadable(new Reason.OtherValue(shown(value), example));
         }
         String text = value.textValue();
         if (text.length() > LONGEST_TEXT) {
@@ -121,7 +127,7 @@ final class Fields {
     }
 
     static int wholeOf(JsonNode value, int least, int most) {
-        BigDecimal number = numberOf(value);
+        BigDecimal number = numberOf(value, Integer.toString(least));
         boolean fits =
                 number.stripTrailingZeros().scale() <= 0
                         && number.compareTo(BigDecimal.valueOf(least)) >= 0
@@ -142,7 +148,7 @@ final class Fields {
         };
     }
 
-    static <T> T inside(String key, java.util.function.Supplier<T> read) {
+    static <T> T inside(String key, Supplier<T> read) {
         try {
             return read.get();
         } catch (Unreadable fault) {

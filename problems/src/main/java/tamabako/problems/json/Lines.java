@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import tamabako.problems.Numerals;
 import tamabako.problems.Unreadable;
 import tamabako.problems.Unreadable.Reason;
 
@@ -55,6 +56,10 @@ final class Lines {
             throw new Unreadable(new Reason.TooDeep(DEEPEST));
         } catch (JsonProcessingException fault) {
             throw new Unreadable(reason(line, fault));
+        } catch (NumberFormatException _) {
+            // An exponent of so many digits that the number cannot be built at all.
+            throw new Unreadable(
+                    new Reason.NumberTooLong(Unreadable.shown(line.strip()), Numerals.MOST_DIGITS));
         }
     }
 

@@ -37,13 +37,15 @@ final class ColumnMaker {
         return switch (ColumnSearch.of(wish)) {
             case Way.Drawn drawn -> new ColumnMaker(wish, count, seed).draw(drawn, seed);
             case Way.GaveUp(int tries) -> new Made.NotFound(wish, new Made.Reason.NoneFound(tries));
-            case Way.Nothing() ->
-                    new Made.Impossible(
-                            wish,
-                            new Made.Reason.NoSuchColumn(
-                                    wish.rows(), wish.minusRows(), wish.allowed()),
-                            Nearby.to(wish));
+            case Way.Nothing() -> new Made.Impossible(wish, whyNothing(wish), Nearby.to(wish));
         };
+    }
+
+    private static Made.Reason whyNothing(ColumnWish wish) {
+        return wish.required().isEmpty()
+                ? new Made.Reason.NoSuchColumn(wish.rows(), wish.minusRows(), wish.allowed())
+                : new Made.Reason.NoColumnWithAll(
+                        wish.rows(), wish.minusRows(), wish.allowed(), wish.required());
     }
 
     private Made draw(Way.Drawn way, long seed) {

@@ -43,8 +43,13 @@ public sealed interface Made {
         /// Techniques are required that are not allowed.
         record RequiredNotAllowed(Set<Technique> required) implements Reason {}
 
-        /// No column is like that: every running total was followed.
+        /// No column is worked by the allowed techniques alone: every way was followed.
         record NoSuchColumn(int rows, int minusRows, Set<Technique> allowed) implements Reason {}
+
+        /// No column is worked by the allowed techniques alone and has all of the required ones.
+        record NoColumnWithAll(
+                int rows, int minusRows, Set<Technique> allowed, Set<Technique> required)
+                implements Reason {}
 
         /// There are such problems, only fewer than asked for.
         record OnlySoMany(int count, int there) implements Reason {}

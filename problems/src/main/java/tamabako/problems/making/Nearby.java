@@ -12,7 +12,7 @@ final class Nearby {
 
     private Nearby() {}
 
-    /// The nearest: a minus row more or less, then a row less, and so on; then one more technique
+    /// The nearest: a minus row more or less, then a row, and so on; then one more technique
     /// allowed; then all of them, with none required.
     static Optional<Wish> to(ColumnWish wish) {
         return Stream.of(resized(wish), taught(wish), Stream.of(open(wish)))
@@ -29,7 +29,8 @@ final class Nearby {
                         Stream.of(
                                 wish.withMinusRows(wish.minusRows() + by),
                                 wish.withMinusRows(wish.minusRows() - by),
-                                wish.withRows(wish.rows() - by)))
+                                wish.withRows(wish.rows() - by),
+                                wish.withRows(wish.rows() + by)))
                 .filter(nearby -> Limits.broken(nearby, 1).isEmpty());
     }
 

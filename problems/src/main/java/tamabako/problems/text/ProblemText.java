@@ -23,11 +23,12 @@ public final class ProblemText {
     /// The most characters of a line.
     private static final int LONGEST = 20_000;
 
+    /// What may stand from the last "to" on.
     private static final Pattern PLACES =
-            Pattern.compile("(?:^| )\\s*to *(\\d{1,9}) *places? *$", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("to *+(\\d{1,9}) *+places?", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern ROOT =
-            Pattern.compile(" *(?:([√∛])|root *(\\d{1,9}) *of )", Pattern.CASE_INSENSITIVE);
+            Pattern.compile(" *+(?:([√∛])|root *+(\\d{1,9}) *+of )", Pattern.CASE_INSENSITIVE);
 
     private ProblemText() {}
 
@@ -38,14 +39,17 @@ public final class ProblemText {
         if (line.length() > LONGEST) {
             throw new Unreadable(new Reason.LineTooLong(line.length(), LONGEST));
         }
-        String plain = HalfWidth.of(line);
-        Matcher asked = PLACES.matcher(plain);
+        String plain = HalfWidth.of(line).stripTrailing();
+        int to = Math.max(plain.lastIndexOf("to"), plain.lastIndexOf("To"));
+        Matcher asked = PLACES.matcher(plain.substring(Math.max(to, 0)));
         Terms terms = Terms.PLAIN;
-        if (asked.find()) {
+        if (to >= 0 && asked.matches()) {
             terms = terms.withPlaces(places(asked.group(1)));
-            plain = plain.substring(0, asked.start());
+            plain = plain.substring(0, to).stripTrailing();
         }
-        plain = plain.replaceFirst("\\s*=?\\s*$", "");
+        if (plain.endsWith("=")) {
+            plain = plain.substring(0, plain.length() - 1).stripTrailing();
+        }
         if (plain.isBlank()) {
             throw new Unreadable(new Reason.EmptyLine());
         }

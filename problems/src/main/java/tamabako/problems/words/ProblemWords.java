@@ -42,7 +42,7 @@ public final class ProblemWords {
 
     /// What, where and how to mend it, in words.
     public String say(Sayable reason) {
-        return say(reason.key(), reason.blanks());
+        return say(reason.template(), reason.blanks());
     }
 
     /// The template `key` filled with `values`.

@@ -10,11 +10,11 @@ import java.util.Map;
 /// picks the template; the components of a record fill it.
 public interface Sayable {
 
-    /// The first part of the template's key, shared by reasons of one sort, such as `unreadable`.
+    /// The first part of the template's name, shared by reasons of one sort, such as `unreadable`.
     String topic();
 
-    /// The key of the template, such as `unreadable.unknown-key`.
-    default String key() {
+    /// The name of the template, such as `unreadable.unknown-key`.
+    default String template() {
         return topic()
                 + "."
                 + (this instanceof Enum<?> constant ? word(constant) : word(getClass()));
@@ -37,14 +37,12 @@ public interface Sayable {
         return values;
     }
 
-    /// The name of a record as a key has it: `UnknownKey` is `unknown-key`.
+    /// The name of a record as a template has it: `UnknownKey` is `unknown-key`.
     static String word(Class<?> record) {
-        return record.getSimpleName()
-                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
-                .toLowerCase(Locale.ROOT);
+        return record.getSimpleName().replaceAll("(?<!^)(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 
-    /// The name of a constant as a key has it: `LEAST_DIGITS` is `least-digits`.
+    /// The name of a constant as a template has it: `LEAST_DIGITS` is `least-digits`.
     static String word(Enum<?> constant) {
         return constant.name().replace('_', '-').toLowerCase(Locale.ROOT);
     }

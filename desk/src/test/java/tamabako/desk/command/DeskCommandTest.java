@@ -1,0 +1,93 @@
+package tamabako.desk.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tamabako.desk.Tamabako;
+
+/// The desk as a program of its own, started and stopped as a teacher does.
+class DeskCommandTest {
+
+    @TempDir private Path folder;
+
+    private Process start(String... options) throws IOException {
+        List<String> command =
+                new ArrayList<>(
+                        List.of(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "--enable-native-access=ALL-UNNAMED",
+                                "-XX:TieredStopAtLevel=1",
+                                "-Duser.language=en",
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                Tamabako.class.getName(),
+                                "desk"));
+        command.addAll(List.of(options));
+        return new ProcessBuilder(command).redirectErrorStream(true).start();
+    }
+
+    private static String firstLine(Process desk) throws IOException {
+        BufferedReader out = desk.inputReader();
+        return String.valueOf(out.readLine());
+    }
+
+    @Test
+    void itPrintsItsAddressServesAndStopsWhenTold() throws IOException, InterruptedException {
+        Path data = folder.resolve("lessons");
+        Process desk = start("--data", data.toString());
+        BufferedReader out = desk.inputReader();
+        String line = String.valueOf(out.readLine());
+        assertThat(line).matches("The desk is open at http://localhost:\\d+/ .*");
+
+        String address = line.replaceFirst(".*(http://\\S+).*", "$1");
+        var page =
+                HttpClient.newHttpClient()
+                        .send(
+                                HttpRequest.newBuilder(URI.create(address)).build(),
+                                BodyHandlers.ofString());
+        assertThat(page.body()).contains("Tuesday juniors", "Aoi");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(data)))
+                .isEqualTo("rwx------");
+
+        desk.toHandle().destroy();
+        assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(out.lines()).isEmpty();
+    }
+
+    @Test
+    void aPortThatIsTakenIsTold() throws IOException, InterruptedException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String port = String.valueOf(taken.getLocalPort());
+            Process desk = start("--data", folder.toString(), "--port", port);
+            assertThat(firstLine(desk)).contains("Port " + port + " is taken");
+            assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
+            assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
+        }
+    }
+
+    @Test
+    void aFileThatIsNoClassBookIsToldAndLeftAlone() throws IOException, InterruptedException {
+        Path file = folder.resolve("classbook.sqlite");
+        Files.writeString(file, "shopping list");
+        Process desk = start("--data", folder.toString());
+        assertThat(firstLine(desk)).contains("The desk was not opened", "classbook.sqlite");
+        assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
+        assertThat(Files.readString(file)).isEqualTo("shopping list");
+    }
+}

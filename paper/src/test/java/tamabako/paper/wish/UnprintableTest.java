@@ -1,0 +1,79 @@
+package tamabako.paper.wish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.ByteArrayOutputStream;
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import tamabako.paper.SheetPrint;
+import tamabako.problems.Column;
+import tamabako.problems.Problem;
+import tamabako.problems.Product;
+import tamabako.problems.Sheet;
+import tamabako.problems.Terms;
+import tamabako.testkit.Golden;
+
+/// Every refusal, as it comes from real sheets, in both languages.
+class UnprintableTest {
+
+    private static final PrintWish NORMAL = PrintWish.ENGLISH;
+    private static final PrintWish LARGE = NORMAL.with(Size.LARGE);
+
+    @Test
+    void everyRefusalSaysWhatWhereAndHowToMendIt() {
+        StringBuilder told = new StringBuilder();
+        tell(told, new Sheet("1", "Empty", List.of()), NORMAL);
+        tell(told, column("3", 1, "1".repeat(80)), NORMAL);
+        tell(told, column("3", 1, "1".repeat(45)), LARGE);
+        tell(told, product("9".repeat(40), "9".repeat(40)), NORMAL);
+        tell(told, column("12", 60, "5"), NORMAL);
+        tell(told, column("12", 40, "5"), LARGE);
+        tell(told, new Sheet("1", "Fox \ud83e\udd8a", column("1", 1, "5").problems()), NORMAL);
+        tell(told, column("1", 1, "5"), NORMAL.forPupil("\ud83d\udc27"));
+        tell(told, column("1", 1, "5"), NORMAL.onDate("\u0e51"));
+        tell(told, new Sheet("\u0e51", "Id", column("1", 1, "5").problems()), NORMAL);
+        tell(told, column("\u0e51", 1, "5"), NORMAL);
+        Golden.assertGolden("unprintable.txt", told.toString());
+    }
+
+    @Test
+    void aColumnOfTwentyRowsOfSixteenDigitsIsPrintedInEverySize() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SheetPrint.write(column("1", 20, "9".repeat(16)), LARGE, out);
+        SheetPrint.write(column("1", 20, "-" + "9".repeat(16)), NORMAL, out);
+        assertThat(out.size()).isPositive();
+    }
+
+    private static void tell(StringBuilder told, Sheet sheet, PrintWish wish) {
+        Unprintable refused =
+                catchThrowableOfType(
+                        Unprintable.class,
+                        () -> SheetPrint.write(sheet, wish, new ByteArrayOutputStream()));
+        assertThat(refused).as("%s", sheet).isNotNull();
+        assertThat(refused).hasMessage(refused.message(Locale.ENGLISH));
+        told.append(refused.message(Locale.ENGLISH)).append('\n');
+        told.append(refused.message(Locale.JAPANESE)).append("\n\n");
+    }
+
+    private static Sheet column(String id, int rows, String number) {
+        List<BigDecimal> numbers = Collections.nCopies(rows, new BigDecimal(number));
+        return sheet(new Column(id, numbers, Terms.PLAIN));
+    }
+
+    private static Sheet product(String multiplicand, String multiplier) {
+        return sheet(
+                new Product(
+                        "3",
+                        new BigDecimal(multiplicand),
+                        new BigDecimal(multiplier),
+                        Terms.PLAIN));
+    }
+
+    private static Sheet sheet(Problem problem) {
+        return new Sheet("s1", "Sheet", List.of(problem));
+    }
+}
