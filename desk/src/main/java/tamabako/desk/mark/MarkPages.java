@@ -3,12 +3,10 @@ package tamabako.desk.mark;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import tamabako.desk.sheet.Shown;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -16,12 +14,10 @@ import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 import tamabako.desk.web.Words;
 import tamabako.problems.Problem;
-import tamabako.problems.marking.Marker;
 import tamabako.records.ClassBook;
 import tamabako.records.KeptSheet;
 import tamabako.records.Pupil;
 import tamabako.records.Work;
-import tamabako.records.Work.MarkedAnswer;
 
 /// The pages on which answers are marked.
 public final class MarkPages implements Routes {
@@ -29,14 +25,14 @@ public final class MarkPages implements Routes {
     private static final int LATEST = 30;
 
     private final ClassBook book;
-    private final InstantSource clock;
+    private final AnswersPage answers;
     private final Days days;
 
     /// @param clock tells when work was handed in
     /// @param zone where the days are told
     public MarkPages(ClassBook book, InstantSource clock, ZoneId zone) {
         this.book = book;
-        this.clock = clock;
+        this.answers = new AnswersPage(book, clock);
         this.days = new Days(zone);
     }
 
@@ -44,8 +40,8 @@ public final class MarkPages implements Routes {
     public List<Route> routes() {
         return List.of(
                 Route.get("/mark", this::choose),
-                Route.get("/mark/{id}", this::ask),
-                Route.post("/mark/{id}", this::take),
+                Route.get("/mark/{id}", answers::ask),
+                Route.post("/mark/{id}", answers::take),
                 Route.get("/marked/{id}", this::show));
     }
 
@@ -73,69 +69,6 @@ public final class MarkPages implements Routes {
                 kept.demo());
     }
 
-    private Reply ask(Request request) {
-        return book.findSheet(request.part("id"))
-                .map(kept -> {
-                    int problems = kept.sheet().problems().size();
-                    return form(200, kept, Handed.blank(problems, request.query()));
-                })
-                .orElseGet(() -> noSheet(request));
-    }
-
-    private Reply form(int status, KeptSheet kept, Handed handed) {
-        List<Problem> problems = kept.sheet().problems();
-        boolean below = problems.stream().anyMatch(p -> p.answer().value().signum() < 0);
-        Map<String, Object> model = new HashMap<>();
-        model.put(
-                "form",
-                new FormView(
-                        kept.sheet().id(),
-                        kept.sheet().title(),
-                        problems.stream().map(Shown::line).toList(),
-                        handed.written(),
-                        handed.pasted(),
-                        handed.rules().commas(),
-                        below,
-                        handed.fault()));
-        model.put("pupils", book.pupils());
-        model.put("chosen", handed.pupil());
-        return new Reply.Page(status, "mark/form.jte", model);
-    }
-
-    private Reply take(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
-        if (kept.isEmpty()) {
-            return noSheet(request);
-        }
-        List<Problem> problems = kept.get().sheet().problems();
-        Handed handed = Handed.read(request.form(), problems.size(), request.words());
-        if (handed.fault().isPresent()) {
-            return form(400, kept.get(), handed);
-        }
-        Optional<Pupil> pupil = book.findPupil(handed.pupil());
-        if (pupil.isEmpty() && !handed.pupil().isEmpty()) {
-            return Reply.trouble(404, "no-pupil");
-        }
-        Work work =
-                Work.of(
-                        kept.get().sheet().id(),
-                        pupil.map(Pupil::id),
-                        clock.instant(),
-                        marked(problems, handed));
-        book.keep(work);
-        return Reply.seeOther("/marked/" + work.id());
-    }
-
-    private static List<MarkedAnswer> marked(List<Problem> problems, Handed handed) {
-        List<MarkedAnswer> marked = new ArrayList<>();
-        for (int i = 0; i < problems.size(); i++) {
-            String written = handed.written().get(i);
-            String mark = Explaining.word(Marker.mark(problems.get(i), written, handed.rules()));
-            marked.add(new MarkedAnswer(written, mark));
-        }
-        return marked;
-    }
-
     private Reply show(Request request) {
         Optional<Work> found = book.findWork(request.part("id"));
         Optional<KeptSheet> kept = found.flatMap(work -> book.findSheet(work.sheetId()));
@@ -161,9 +94,5 @@ public final class MarkPages implements Routes {
                 days.say(work.handedAt(), words.language()),
                 work.right(),
                 answers);
-    }
-
-    private static Reply noSheet(Request request) {
-        return Reply.trouble(404, "no-sheet", request.part("id"));
     }
 }

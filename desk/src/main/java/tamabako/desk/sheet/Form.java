@@ -1,8 +1,9 @@
 package tamabako.desk.sheet;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Verb;
@@ -19,7 +20,7 @@ public final class Form {
     private final boolean isSent;
     private final Map<String, String> usual;
     private final Words words;
-    private final Map<String, String> faults = new TreeMap<>();
+    private final Map<String, String> faults = new LinkedHashMap<>();
 
     /// @param request the form that was sent; or, where a page is only looked at, the address, in
     ///   which a field that did not come has its usual value
@@ -93,6 +94,11 @@ public final class Form {
     /// What is wrong with a field, if anything is.
     public Optional<String> fault(String name) {
         return Optional.ofNullable(faults.get(name));
+    }
+
+    /// Everything that is wrong, by the name of its field.
+    public Map<String, String> faults() {
+        return Collections.unmodifiableMap(faults);
     }
 
     /// Whether nothing is wrong.

@@ -2,7 +2,9 @@ package tamabako.desk.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tamabako.desk.web.Words;
+import tamabako.frame.Technique;
 import tamabako.problems.Problem;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
@@ -35,9 +37,21 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
 
     private static Granting blame(
             WishForm asked, Made.Reason reason, Optional<Wish> nearest, Words words) {
-        String why = ProblemWords.of(words.language()).say(reason);
-        asked.form().blame(field(reason), why);
+        asked.form().blame(field(reason), say(reason, words));
         return new Granting(List.of(), nearest);
+    }
+
+    /// The reason in the words of the page, where it has words of its own for it.
+    private static String say(Made.Reason reason, Words words) {
+        if (reason instanceof Made.Reason.RequiredNotAllowed(Set<Technique> required)) {
+            List<String> names =
+                    required.stream()
+                            .sorted()
+                            .map(technique -> words.say("technique." + technique.word()))
+                            .toList();
+            return words.say("make.not-learnt", String.join(", ", names));
+        }
+        return ProblemWords.of(words.language()).say(reason);
     }
 
     /// The field that a reason is told beside; `whole` stands below them all.

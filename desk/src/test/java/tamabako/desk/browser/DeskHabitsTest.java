@@ -13,6 +13,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.desk.opening.OpenDesk;
 
 /// What a teacher relies on at the desk besides the lesson itself.
@@ -33,6 +35,28 @@ class DeskHabitsTest {
     static void close() {
         teacher.close();
         desk.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en,390", "ja,1024"})
+    void thePagesBesideTheLessonAreInOrderToo(String language, int width) {
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+            scene.open("/nowhere");
+            scene.look("nowhere");
+            scene.open("/mark?sheet=NONE");
+            scene.look("mark-which");
+            scene.open("/make?kind=quotient&divisor=2&quotient=3");
+            scene.look("make-quotients");
+            scene.open("/make?kind=root&digits=x");
+            scene.look("make-roots");
+            scene.open("/make?technique=direct&practise=ten-complement");
+            scene.look("make-impossible");
+            scene.open("/sheets/" + desk.book().latestSheets(1).getFirst().sheet().id());
+            scene.page().locator(".paper summary").click();
+            scene.look("sheet-answers");
+            scene.open("/marked/" + desk.book().latestWork(2).getLast().id());
+            scene.look("marked-demo");
+        }
     }
 
     @Test

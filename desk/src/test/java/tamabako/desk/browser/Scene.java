@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ScreenshotAnimations;
 import java.net.URI;
@@ -37,7 +38,8 @@ final class Scene implements AutoCloseable {
                                 .setViewportSize(width, width < 500 ? 844 : width * 9 / 16));
         this.page = window.newPage();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") || message.type().equals("warning")) {
+            boolean isBad = List.of("error", "warning").contains(message.type());
+            if (isBad && !isStatusOfThePage(message)) {
                 troubles.add(message.text());
             }
         });
@@ -47,6 +49,12 @@ final class Scene implements AutoCloseable {
                 troubles.add("Asked for something outside the desk: " + request.url());
             }
         });
+    }
+
+    /// Browsers note the status of a page of trouble, which is as it should be.
+    private boolean isStatusOfThePage(ConsoleMessage message) {
+        return message.text().startsWith("Failed to load resource: the server responded")
+                && message.location().startsWith(page.url());
     }
 
     Page page() {

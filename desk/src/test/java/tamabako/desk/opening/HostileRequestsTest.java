@@ -14,6 +14,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -93,7 +94,6 @@ class HostileRequestsTest {
                     /make?rows=%FF         | 400 | address cannot be read
                     /make?rows=%E3%81      | 400 | address cannot be read
                     /static/css/nothing.css | 404 | There is no such page
-                    /static/../words/desk_en.properties | 404 | There is no such page
                     """)
     void whatCannotBeShownIsTold(String path, int status, String told) {
         assertTold(send(at(path)), status, told);
@@ -167,6 +167,20 @@ class HostileRequestsTest {
         String reply =
                 raw("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n");
         assertThat(reply).startsWith("HTTP/1.1 421").contains("not known under this name");
+    }
+
+    @Test
+    void onlyFilesMeantForPagesAreServed() throws IOException {
+        for (String path :
+                List.of("/static/../words/desk_en.properties", "/static/css/../mark.svg")) {
+            String reply =
+                    raw(
+                            "GET "
+                                    + path
+                                    + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+            assertThat(reply).startsWith("HTTP/1.1 404").contains("There is no such page");
+        }
+        assertThat(send(at("/static/mark.svg")).statusCode()).isEqualTo(200);
     }
 
     @Test

@@ -118,7 +118,7 @@ class SheetPagesTest {
         MakeView view = make(query);
 
         assertThat(view.problems()).isEmpty();
-        assertThat(view.form().fault("practise").orElse("")).contains("complements to ten");
+        assertThat(view.form().fault("practise").orElse("")).contains("Ten-complement");
         assertThat(((Reply.Page) ask(Verb.POST, "/sheets", query)).status()).isEqualTo(400);
         assertThat(book.latestSheets(5)).isEmpty();
     }
