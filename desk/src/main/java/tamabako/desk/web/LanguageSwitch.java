@@ -33,6 +33,6 @@ final class LanguageSwitch implements Routes {
     /// Only an address of the desk itself is gone back to.
     private static String back(String address) {
         boolean own = address.matches("/[!-~&&[^\\\\]]*") && !address.startsWith("//");
-        return address;
+        return own ? address : "/";
     }
 }
