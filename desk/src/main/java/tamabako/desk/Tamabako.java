@@ -3,6 +3,10 @@ package tamabako.desk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
+import tamabako.desk.command.MakeCommand;
+import tamabako.desk.command.MarkCommand;
+import tamabako.desk.command.SheetCommand;
+import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
 
 /// The program's one entry: the commands hang below it.
@@ -11,7 +15,15 @@ import tamabako.desk.command.WorkCommand;
         mixinStandardHelpOptions = true,
         version = "tamabako 0.1.0",
         description = "The soroban teacher's tool. Without a command it starts the desk.",
-        subcommands = {DeskCommand.class, WorkCommand.class, CommandLine.HelpCommand.class})
+        subcommands = {
+            DeskCommand.class,
+            MakeCommand.class,
+            SheetCommand.class,
+            WorkCommand.class,
+            MarkCommand.class,
+            SlipsCommand.class,
+            CommandLine.HelpCommand.class
+        })
 public final class Tamabako {
 
     private Tamabako() {}
