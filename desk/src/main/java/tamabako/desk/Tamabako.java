@@ -1,5 +1,9 @@
 package tamabako.desk;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
@@ -30,7 +34,25 @@ public final class Tamabako {
 
     /// Runs one command and leaves with its exit code.
     public static void main(String[] arguments) {
-        String[] asked = arguments.length == 0 ? new String[] {"desk"} : arguments;
-        System.exit(new CommandLine(new Tamabako()).execute(asked));
+        PrintWriter out = utf8(FileDescriptor.out, false);
+        int exit = commandLine().setOut(out).setErr(utf8(FileDescriptor.err, true)).execute(
+                arguments.length == 0 ? new String[] {"desk"} : arguments);
+        out.flush();
+        System.exit(exit);
+    }
+
+    /// The command line with all its commands.
+    static CommandLine commandLine() {
+        return new CommandLine(new Tamabako())
+                .setExecutionExceptionHandler(
+                        (failed, line, _) -> {
+                            line.getErr().println(Trouble.of(failed));
+                            return line.getCommandSpec().exitCodeOnInvalidInput();
+                        });
+    }
+
+    /// What is written is UTF-8 whatever the terminal says, as the formats promise.
+    private static PrintWriter utf8(FileDescriptor where, boolean eachLine) {
+        return new PrintWriter(new FileOutputStream(where), eachLine, StandardCharsets.UTF_8);
     }
 }
