@@ -63,8 +63,12 @@ class PlayerTest {
             page.keyboard().press("ArrowRight");
             assertShows(page, 0);
             page.locator("[name=speed]").focus();
-            page.keyboard().press("ArrowLeft");
+            page.keyboard().press("ArrowRight");
             assertShows(page, 0);
+            page.getByLabel("One step on").focus();
+            page.keyboard().press("Space");
+            assertShows(page, 1);
+            assertThat(page.locator("[data-act=play]")).hasAttribute("aria-label", "Play");
         }
     }
 

@@ -89,10 +89,10 @@ record Saying(Phrases phrases, RodNames names) {
     }
 
     private static boolean sets(Step step) {
-        return step.before().equals(Rod.CLEAR) && step.after().value() == step.digit();
+        return step.digit() > 0 && step.before().equals(Rod.CLEAR);
     }
 
     private static boolean clears(Step step) {
-        return step.after().equals(Rod.CLEAR) && step.before().value() == -step.digit();
+        return step.digit() < 0 && step.after().equals(Rod.CLEAR);
     }
 }
