@@ -62,7 +62,7 @@ record ExpressionLine(
     Element lay(Flow flow, Expression expression, int list, double top) {
         double figures = across.figures();
         double left = Page.LEFT + list * (across.width() + gap(setting));
-        double start = left + labels;
+        double start = left + labels + indent();
         double boxTop = below ? top + expressionHeight() : top;
         double boxLeft = below ? start : start + figures * widths.whole();
         double boxWidth = Math.min(box.roomyWidth(figures), left + across.width() - boxLeft);
@@ -72,13 +72,23 @@ record ExpressionLine(
         return new Element.Group(
                 Role.ROW,
                 List.of(
-                        flow.leaf(Role.HEADS_ROW, number(expression.label(), start, baseline)),
+                        flow.leaf(
+                                Role.HEADS_ROW,
+                                number(expression.label(), left + labels, baseline)),
                         flow.leaf(Role.CELL, expression.marks(widths, start, baseline, figures)),
                         flow.leaf(Role.CELL, box.inside(boxLeft, boxWidth, boxLine, figures))));
     }
 
-    private Words number(String label, double start, double baseline) {
-        double right = start - clear(setting);
+    /// What room is left over sets the expression further from its number.
+    private double indent() {
+        double figures = across.figures();
+        double beside = below ? 0 : box.width(figures);
+        double left = across.width() - labels - figures * widths.whole() - beside;
+        return Math.clamp(left, 0, setting.pick(7, 8));
+    }
+
+    private Words number(String label, double end, double baseline) {
+        double right = end - clear(setting);
         return setting.endingAt(right, baseline, Face.BOLD, size(setting), Ink.BLACK, label);
     }
 

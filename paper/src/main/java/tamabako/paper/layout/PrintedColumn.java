@@ -42,6 +42,10 @@ record PrintedColumn(String label, List<PrintedNumber> rows) {
                 .orElseThrow();
     }
 
+    static int mostRows(List<PrintedColumn> columns) {
+        return columns.stream().mapToInt(column -> column.rows().size()).max().orElseThrow();
+    }
+
     static PrintedColumn longest(List<PrintedColumn> columns) {
         return columns.stream()
                 .max(Comparator.comparingDouble(each -> Cells.width(each.longestRow().figures())))

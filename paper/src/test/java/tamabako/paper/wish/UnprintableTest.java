@@ -1,6 +1,7 @@
 package tamabako.paper.wish;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.ByteArrayOutputStream;
@@ -38,6 +39,26 @@ class UnprintableTest {
         tell(told, new Sheet("\u0e51", "Id", column("1", 1, "5").problems()), NORMAL);
         tell(told, column("\u0e51", 1, "5"), NORMAL);
         Golden.assertGolden("unprintable.txt", told.toString());
+    }
+
+    @Test
+    void theLimitThatIsToldIsTheTrueOne() throws Exception {
+        for (PrintWish wish : List.of(NORMAL, LARGE)) {
+            Unprintable refused =
+                    catchThrowableOfType(
+                            Unprintable.class,
+                            () ->
+                                    SheetPrint.write(
+                                            column("1", 99, "5"),
+                                            wish,
+                                            new ByteArrayOutputStream()));
+            int most = ((Unprintable.Reason.TooManyRows) refused.reason()).most();
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            SheetPrint.write(column("1", most, "5"), wish, out);
+            assertThat(out.size()).isPositive();
+            assertThatThrownBy(() -> SheetPrint.write(column("1", most + 1, "5"), wish, out))
+                    .isInstanceOf(Unprintable.class);
+        }
     }
 
     @Test
