@@ -6,29 +6,21 @@ import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tamabako.desk.work.UnitRod;
 import tamabako.desk.work.WorkJson;
 import tamabako.desk.work.WorkText;
 import tamabako.desk.work.WorkWay;
 import tamabako.desk.work.Worked;
-import tamabako.frame.CarryOrder;
-import tamabako.frame.FrameKind;
-import tamabako.frame.Habits;
-import tamabako.frame.Rounding;
-import tamabako.frame.SquareRootWay;
-import tamabako.frame.TrialRule;
 import tamabako.frame.Unworkable;
 import tamabako.frame.words.Languages;
 import tamabako.frame.words.StepWords;
-import tamabako.problems.Terms;
 import tamabako.problems.Unreadable;
 
 /// `work`: a sum worked bead by bead.
@@ -49,36 +41,6 @@ import tamabako.problems.Unreadable;
                     + " done), or with 2."
         })
 public final class WorkCommand implements Callable<Integer> {
-
-    /// The frame kinds by their words.
-    enum Kind {
-        modern(FrameKind.MODERN),
-        older(FrameKind.OLDER),
-        suanpan(FrameKind.SUANPAN);
-
-        private final FrameKind frame;
-
-        Kind(FrameKind frame) {
-            this.frame = frame;
-        }
-    }
-
-    /// The ways of rounding by their words.
-    enum Beyond {
-        half_up(Rounding.HALF_UP),
-        down(Rounding.DOWN);
-
-        private final Rounding rounding;
-
-        Beyond(Rounding rounding) {
-            this.rounding = rounding;
-        }
-
-        @Override
-        public String toString() {
-            return name().replace('_', '-');
-        }
-    }
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -105,43 +67,11 @@ public final class WorkCommand implements Callable<Integer> {
             description = "The language of the text: en, ja.")
     private String language = "en";
 
-    @Option(
-            names = "--frame",
-            defaultValue = "modern",
-            description = "${COMPLETION-CANDIDATES} (default modern).")
-    private Kind frame = Kind.modern;
-
-    @Option(names = "--rods", description = "Rods of the frame, 1 to 31; else as many as needed.")
-    private Optional<Integer> rods = Optional.empty();
-
-    @Option(
-            names = "--unit",
-            paramLabel = "LETTER or N",
-            description = "The unit rod from the left, such as H or 8; else where it is usual.")
-    private Optional<String> unit = Optional.empty();
-
-    @Option(names = "--carry-first", description = "Carry before taking off the complement.")
-    private boolean carryFirst;
-
-    @Option(
-            names = "--rounded-trial",
-            description = "Trial digits by the divisor's first digit rounded.")
-    private boolean roundedTrial;
-
-    @Option(names = "--double-root", description = "Square roots by the double root.")
-    private boolean doubleRoot;
-
-    @Option(names = "--places", description = "Decimal places of the answer, 0 to 12.")
-    private Optional<Integer> places = Optional.empty();
-
-    @Option(
-            names = "--rounding",
-            description = "What is done beyond the places: ${COMPLETION-CANDIDATES}.")
-    private Optional<Beyond> rounding = Optional.empty();
+    @Mixin private WorkOptions options = new WorkOptions();
 
     @Override
     public Integer call() throws IOException {
-        Working working = new Working(way(), json, language());
+        Working working = new Working(options.way(), json, new WorkText(language()));
         boolean lines = file.isPresent() || sum.equals(List.of("-"));
         if (sum.isEmpty() == file.isEmpty()) {
             throw refuse("Give one sum, or - for standard input, or --from FILE.");
@@ -170,44 +100,13 @@ public final class WorkCommand implements Callable<Integer> {
     }
 
     /// Works the problem on one line and tells it.
-    private record Working(WorkWay way, boolean json, Locale language) implements LineWork.Turning {
+    private record Working(WorkWay way, boolean json, WorkText text) implements LineWork.Turning {
 
         @Override
         public Optional<String> turn(String line) {
             Worked worked = way.work(ProblemLines.parse(line));
-            return Optional.of(
-                    json ? WorkJson.of(worked).toString() : WorkText.of(worked, language) + "\n");
+            return Optional.of(json ? WorkJson.of(worked).toString() : text.of(worked) + "\n");
         }
-    }
-
-    private WorkWay way() {
-        if (places.filter(asked -> asked < 0 || asked > Terms.MOST_PLACES).isPresent()) {
-            throw refuse(
-                    "An answer has 0 to %d decimal places, not %d."
-                            .formatted(Terms.MOST_PLACES, places.get()));
-        }
-        return new WorkWay(
-                frame.frame,
-                whole(rods),
-                unit.map(this::unitRod),
-                habits(),
-                whole(places),
-                rounding.map(beyond -> beyond.rounding));
-    }
-
-    private Habits habits() {
-        Habits habits = Habits.COMMON;
-        habits = carryFirst ? habits.with(CarryOrder.CARRY_THEN_REMOVE) : habits;
-        habits = roundedTrial ? habits.with(TrialRule.ROUNDED_FIRST_DIGIT) : habits;
-        return doubleRoot ? habits.with(SquareRootWay.DOUBLE_ROOT) : habits;
-    }
-
-    private UnitRod unitRod(String written) {
-        return UnitRod.parse(written)
-                .orElseThrow(() ->
-                        refuse(
-                                "There is no rod \"%s\". Write its letter from the left, such as H, or its number, such as 8."
-                                        .formatted(written)));
     }
 
     private Locale language() {
@@ -218,10 +117,6 @@ public final class WorkCommand implements Callable<Integer> {
                         refuse(
                                 "The language \"%s\" is not known. Choose en or ja."
                                         .formatted(language)));
-    }
-
-    private static OptionalInt whole(Optional<Integer> number) {
-        return number.map(OptionalInt::of).orElse(OptionalInt.empty());
     }
 
     private ParameterException refuse(String message) {

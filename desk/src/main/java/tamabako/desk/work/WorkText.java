@@ -20,10 +20,18 @@ public final class WorkText {
 
     private static final String INDENT = "  ";
 
-    private WorkText() {}
+    private final Locale language;
+    private final Words words;
 
-    /// The worked sum in `language`; the last line ends without a line end.
-    public static String of(Worked worked, Locale language) {
+    /// Text in that language, or in English where the desk does not speak it.
+    public WorkText(Locale language) {
+        Languages languages = Languages.of(List.of("work"));
+        this.language = language;
+        this.words = languages.find(language.getLanguage()).orElseGet(languages::english);
+    }
+
+    /// The worked sum; its last line ends without a line end.
+    public String of(Worked worked) {
         PlayerView view = PlayerView.of(worked, language);
         int formula =
                 view.groups().stream()
@@ -33,7 +41,7 @@ public final class WorkText {
                         .orElse(0);
         StringBuilder text = new StringBuilder();
         text.append(ProblemText.write(worked.problem())).append('\n');
-        text.append(frame(worked, language)).append('\n');
+        text.append(frame(worked)).append('\n');
         text.append(INDENT).append(letters(worked)).append('\n');
         for (StepGroup group : view.groups()) {
             text.append(group.label()).append('\n');
@@ -42,9 +50,7 @@ public final class WorkText {
         return text.append(view.answer()).toString();
     }
 
-    private static String frame(Worked worked, Locale language) {
-        Languages languages = Languages.of(List.of("work"));
-        Words words = languages.find(language.getLanguage()).orElseGet(languages::english);
+    private String frame(Worked worked) {
         String kind = words.say("frame.group." + worked.frameWord(), worked.start().rods().size());
         return words.say("work.text.frame", kind, worked.unit().letter());
     }

@@ -146,6 +146,20 @@ class PlayerTest {
     }
 
     @Test
+    void aPauseInTheMiddleOfAStepLeavesTheStepDone() {
+        // 8 − 7: two lower beads down, and after that the five up.
+        try (Scene scene = desk.at("/work?sum=8-7&rods=3#step-1", "en", 1024)) {
+            Page page = scene.page();
+            page.clock().install();
+            page.locator(".frame-stage").focus();
+            page.keyboard().press("Space");
+            assertThat(page.locator(".rod-count").last()).hasText("6");
+            page.keyboard().press("Space");
+            assertThat(page.locator(".rod-count").last()).hasText("1");
+        }
+    }
+
+    @Test
     void theSettingCanBeLeftOut() {
         try (Scene scene = desk.at(SUM, "en", 1024)) {
             Page page = scene.page();

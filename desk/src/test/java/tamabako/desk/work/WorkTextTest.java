@@ -24,6 +24,6 @@ class WorkTextTest {
 
         assertGolden(
                 "work-%s-%s.txt".formatted(name, language),
-                WorkText.of(worked, Locale.of(language)) + "\n");
+                new WorkText(Locale.of(language)).of(worked) + "\n");
     }
 }
