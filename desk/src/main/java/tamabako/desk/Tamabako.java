@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
@@ -35,8 +36,11 @@ public final class Tamabako {
     /// Runs one command and leaves with its exit code.
     public static void main(String[] arguments) {
         PrintWriter out = utf8(FileDescriptor.out, false);
-        int exit = commandLine().setOut(out).setErr(utf8(FileDescriptor.err, true)).execute(
-                arguments.length == 0 ? new String[] {"desk"} : arguments);
+        int exit =
+                commandLine()
+                        .setOut(out)
+                        .setErr(utf8(FileDescriptor.err, true))
+                        .execute(arguments.length == 0 ? new String[] {"desk"} : arguments);
         out.flush();
         System.exit(exit);
     }
@@ -44,11 +48,12 @@ public final class Tamabako {
     /// The command line with all its commands.
     static CommandLine commandLine() {
         return new CommandLine(new Tamabako())
-                .setExecutionExceptionHandler(
-                        (failed, line, _) -> {
-                            line.getErr().println(Trouble.of(failed));
-                            return line.getCommandSpec().exitCodeOnInvalidInput();
-                        });
+                .registerConverter(Locale.class, Locale::forLanguageTag)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((failed, line, _) -> {
+                    line.getErr().println(Trouble.of(failed));
+                    return line.getCommandSpec().exitCodeOnInvalidInput();
+                });
     }
 
     /// What is written is UTF-8 whatever the terminal says, as the formats promise.

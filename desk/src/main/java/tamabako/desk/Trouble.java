@@ -10,7 +10,9 @@ final class Trouble {
     static String of(Exception failed) {
         return switch (failed) {
             case NoSuchFileException missing ->
-                    "There is no file " + missing.getFile() + ". Check the name, or use - for input.";
+                    "There is no file "
+                            + missing.getFile()
+                            + ". Check the name, or use - for input.";
             default -> {
                 String message = failed.getMessage();
                 yield message == null ? failed.getClass().getSimpleName() : message;

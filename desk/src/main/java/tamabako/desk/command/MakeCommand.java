@@ -152,7 +152,10 @@ public final class MakeCommand implements Callable<Integer> {
             }
             case Made.Impossible impossible -> {
                 err.println(words.say(impossible.reason()));
-                impossible.nearest().ifPresent(near -> err.println("Nearest: tamabako make " + WishOptions.of(near)));
+                impossible
+                        .nearest()
+                        .ifPresent(near ->
+                                err.println("Nearest: tamabako make " + WishOptions.of(near)));
                 yield Exit.SOME_WRONG;
             }
             case Made.NotFound(_, Made.Reason reason) -> {
