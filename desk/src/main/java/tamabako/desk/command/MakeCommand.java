@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -65,7 +65,7 @@ public final class MakeCommand implements Callable<Integer> {
     @Option(
             names = "--seed",
             description = "The same seed makes the same problems; a fresh one if not given.")
-    private OptionalLong seed = OptionalLong.empty();
+    private Optional<Long> seed = Optional.empty();
 
     @Option(names = "--rows", defaultValue = "5", description = "Rows of a column (default 5).")
     private int rows;
@@ -152,7 +152,10 @@ public final class MakeCommand implements Callable<Integer> {
             }
             case Made.Impossible impossible -> {
                 err.println(words.say(impossible.reason()));
-                impossible.nearest().ifPresent(near -> err.println("Nearest: " + near));
+                impossible
+                        .nearest()
+                        .ifPresent(near ->
+                                err.println("Nearest: tamabako make " + WishOptions.of(near)));
                 yield Exit.SOME_WRONG;
             }
             case Made.NotFound(_, Made.Reason reason) -> {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
+import tamabako.frame.Unworkable;
 import tamabako.problems.Problem;
 import tamabako.problems.Unreadable;
 import tamabako.problems.json.ProblemJson;
@@ -29,7 +30,7 @@ record ProblemLines(List<Problem> problems, int exit) {
                 }
                 try {
                     problems.add(named(parse(line), problems.size() + 1));
-                } catch (Unreadable fault) {
+                } catch (Unreadable | Unworkable fault) {
                     exit = Exit.SOME_WRONG;
                     command.commandLine()
                             .getErr()

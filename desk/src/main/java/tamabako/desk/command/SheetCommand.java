@@ -59,14 +59,14 @@ public final class SheetCommand implements Callable<Integer> {
 
     @Option(
             names = "--part",
-            defaultValue = "BOTH",
-            description = "What to print: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+            defaultValue = "both",
+            description = "What to print: sheet, key or both (default both).")
     private Part part = Part.BOTH;
 
     @Option(
             names = "--size",
-            defaultValue = "NORMAL",
-            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+            defaultValue = "normal",
+            description = "normal or large (default normal).")
     private Size size = Size.NORMAL;
 
     @Option(names = "--lang", defaultValue = "en", description = "en or ja (default en).")

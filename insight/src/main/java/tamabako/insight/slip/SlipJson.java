@@ -49,7 +49,7 @@ public final class SlipJson {
         return node;
     }
 
-    private static double share(double share) {
-        return BigDecimal.valueOf(share).setScale(SHARE_PLACES, RoundingMode.HALF_UP).doubleValue();
+    private static BigDecimal share(double share) {
+        return BigDecimal.valueOf(share).setScale(SHARE_PLACES, RoundingMode.HALF_UP);
     }
 }

@@ -17,9 +17,6 @@ import tamabako.problems.Unreadable.Reason;
 /// Reads and writes one attempt as JSON. The format is told in docs/formats.md.
 public final class AttemptJson {
 
-    private static final List<String> KEYS =
-            List.of("problem", "answer", "seconds", "pupil", "at", "subtotals");
-
     /// A day: nobody works longer at one problem.
     private static final int MOST_SECONDS = 86_400;
 
@@ -32,12 +29,12 @@ public final class AttemptJson {
         return read(Lines.parse(line));
     }
 
-    /// The attempt in a JSON object.
+    /// The attempt in a JSON object. Keys that an attempt does not have are left alone, so that
+    /// files from elsewhere may carry more; those of the problem are not.
     ///
     /// @throws Unreadable if it is not one
     public static Attempt read(JsonNode node) {
         Fields fields = Fields.of(node);
-        fields.allow(KEYS);
         JsonNode asked = fields.get("problem", "\"problem\":{\"kind\":\"column\", …}");
         Problem problem = Fields.inside("problem", () -> ProblemJson.read(asked));
         JsonNode answer = fields.get("answer", "\"answer\":\"63\"");

@@ -78,7 +78,7 @@ class AttemptJsonTest {
                         "{" + problem + ",\"answer\":\"5\",\"pupil\":{}}",
                         "{" + problem + ",\"answer\":\"5\",\"subtotals\":\"5\"}",
                         "{" + problem + ",\"answer\":\"5\",\"subtotals\":[\"5\",[]]}",
-                        "{" + problem + ",\"answer\":\"5\",\"name\":\"aoi\"}");
+                        "{\"problem\":{\"kind\":\"column\",\"rows\":[\"5\"],\"name\":\"x\"},\"answer\":\"5\"}");
         StringBuilder said = new StringBuilder();
         for (String line : lines) {
             Unreadable fault =
@@ -90,6 +90,17 @@ class AttemptJsonTest {
         }
 
         assertGolden("unreadable-attempts.txt", said.toString());
+    }
+
+    @Test
+    void furtherKeysOfAnAttemptAreLeftAlone() {
+        Attempt attempt =
+                AttemptJson.parse(
+                        "{\"problem\":{\"kind\":\"column\",\"rows\":[\"5\"]},\"answer\":\"5\","
+                                + "\"school\":\"Port Linnet\",\"class\":3}");
+
+        assertThat(AttemptJson.line(attempt))
+                .isEqualTo("{\"problem\":{\"kind\":\"column\",\"rows\":[\"5\"]},\"answer\":\"5\"}");
     }
 
     @Test

@@ -1,0 +1,50 @@
+package tamabako.desk.command;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import tamabako.frame.Technique;
+import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.ProductWish;
+import tamabako.problems.making.QuotientWish;
+import tamabako.problems.making.RootWish;
+import tamabako.problems.making.Wish;
+
+/// A wish as the options of `make`, to be typed again.
+final class WishOptions {
+
+    private WishOptions() {}
+
+    static String of(Wish wish) {
+        return switch (wish) {
+            case ColumnWish column -> column(column);
+            case ProductWish(int multiplicand, int multiplier) ->
+                    "--kind product --multiplicand %d --multiplier %d"
+                            .formatted(multiplicand, multiplier);
+            case QuotientWish(int divisor, int quotient) ->
+                    "--kind quotient --divisor %d --quotient %d".formatted(divisor, quotient);
+            case RootWish(int degree, int digits) ->
+                    "--kind root --degree %d --root-digits %d".formatted(degree, digits);
+        };
+    }
+
+    private static String column(ColumnWish wish) {
+        StringBuilder options = new StringBuilder();
+        options.append("--rows ").append(wish.rows());
+        options.append(" --digits ").append(wish.leastDigits());
+        if (wish.mostDigits() != wish.leastDigits()) {
+            options.append("-").append(wish.mostDigits());
+        }
+        options.append(wish.minusRows() > 0 ? " --minus " + wish.minusRows() : "");
+        options.append(wish.places() > 0 ? " --places " + wish.places() : "");
+        if (wish.allowed().size() < Technique.values().length) {
+            options.append(" --techniques ").append(words(wish.allowed()));
+        }
+        options.append(wish.required().isEmpty() ? "" : " --require " + words(wish.required()));
+        options.append(wish.mayGoBelowZero() ? " --below-zero" : "");
+        return options.toString();
+    }
+
+    private static String words(Set<Technique> techniques) {
+        return techniques.stream().map(Technique::word).collect(Collectors.joining(","));
+    }
+}

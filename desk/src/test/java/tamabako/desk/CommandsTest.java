@@ -1,0 +1,151 @@
+package tamabako.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// The commands, once round the job: make, sheet, mark, slips.
+class CommandsTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return Tamabako.commandLine()
+                .setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private List<JsonNode> lines() throws IOException {
+        List<JsonNode> lines = new ArrayList<>();
+        for (String line : out.toString().lines().toList()) {
+            lines.add(JSON.readTree(line));
+        }
+        return lines;
+    }
+
+    @Test
+    void makeGivesTheSameProblemsForTheSameSeed() throws IOException {
+        assertThat(run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7"))
+                .isZero();
+        String first = out.toString();
+        assertThat(lines()).hasSize(5).allMatch(line -> line.get("rows").size() == 4);
+        assertThat(err.toString()).contains("seed 7");
+
+        run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7");
+
+        assertThat(out.toString()).isEqualTo(first);
+    }
+
+    @Test
+    void anImpossibleWishIsRefusedWithTheReasonAndTheNearestThatWorks() {
+        int exit = run("make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
+
+        assertThat(exit).isEqualTo(1);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString()).contains("No column of 3 rows");
+        String nearest =
+                err.toString().lines().filter(l -> l.startsWith("Nearest")).findFirst().get();
+        String[] again = nearest.substring("Nearest: tamabako ".length()).split(" ", -1);
+        assertThat(run(again)).as(nearest).isZero();
+    }
+
+    @Test
+    void aWrongOptionIsNamed() {
+        assertThat(run("make", "--techniques", "sideways")).isEqualTo(2);
+        assertThat(err.toString()).contains("There is no technique \"sideways\"");
+        assertThat(run("make", "--digits", "many")).isEqualTo(2);
+        assertThat(err.toString()).contains("\"many\" is no number of digits");
+        assertThat(run("sheet", folder.resolve("none.jsonl").toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("There is no file").doesNotContain("Exception");
+    }
+
+    @Test
+    void aSheetIsWrittenWhole() throws IOException {
+        String problems = file("sums.txt", "54 - 29 + 38\n306 x 4\nnonsense\n1225 / 35\n");
+        Path pdf = folder.resolve("sheet.pdf");
+
+        int exit = run("sheet", problems, "-o", pdf.toString(), "--title", "Tuesday");
+
+        assertThat(exit).isEqualTo(1);
+        assertThat(err.toString()).startsWith("line 3: ");
+        try (PDDocument read = Loader.loadPDF(pdf.toFile());
+                var files = Files.list(folder)) {
+            assertThat(read.getNumberOfPages()).isEqualTo(2);
+            assertThat(files.map(Path::getFileName).map(Path::toString))
+                    .containsExactlyInAnyOrder("sums.txt", "sheet.pdf");
+        }
+    }
+
+    @Test
+    void answersInCsvAreMarkedAgainstTheirProblems() throws IOException {
+        String problems =
+                file(
+                        "sums.jsonl",
+                        "{\"id\":\"a\",\"kind\":\"product\",\"factors\":[\"306\",\"4\"]}\n");
+        String answers =
+                file("answers.csv", "answer,pupil,id\n\"1,224\",Aoi,a\n1224,Ben,a\n7,Emi,z\n");
+
+        assertThat(run("mark", problems, answers)).isEqualTo(1);
+
+        assertThat(err.toString()).startsWith("line 4: there is no problem \"z\"");
+        assertThat(lines())
+                .extracting(line -> line.get("pupil").asText() + " " + line.get("mark").asText())
+                .containsExactly("Aoi right", "Ben wrong-form");
+        assertThat(lines().get(1).get("say").get("ja").asText()).isNotBlank();
+        run("mark", "--rules", "easy", problems, answers);
+        assertThat(lines()).allMatch(line -> line.get("right").asBoolean());
+    }
+
+    @Test
+    void slipsGivesALineForEveryLineAndNamesTheBadOne() throws IOException {
+        String attempts =
+                file(
+                        "attempts.jsonl",
+                        """
+                        {"problem":{"kind":"column","rows":["54","-29","38"]},"answer":"63"}
+                        {"problem":{"kind":"column","rows":["54","-2x9"]},"answer":"63"}
+                        {"problem":{"kind":"product","factors":["38","2"]},"answer":"616","pupil":"goro"}
+                        """);
+
+        assertThat(run("slips", attempts)).isEqualTo(1);
+
+        assertThat(err.toString()).startsWith("line 2: ").contains("rows.2");
+        List<JsonNode> lines = lines();
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(0).get("right").asBoolean()).isTrue();
+        assertThat(lines.get(1).get("fault").asText()).startsWith("line 2: ");
+        // A one-digit product put one rod too far left, as teachers name it (ga-illness).
+        assertThat(lines.get(2).get("slips").get(0).get("slip").asText())
+                .isEqualTo("product-misplaced");
+        BigDecimal shares = BigDecimal.ZERO;
+        for (JsonNode slip : lines.get(2).get("slips")) {
+            shares = shares.add(slip.get("share").decimalValue());
+        }
+        assertThat(shares).isBetween(new BigDecimal("0.99"), new BigDecimal("1.01"));
+    }
+}
