@@ -13,6 +13,9 @@ import tamabako.problems.Column;
 /// @param answer the answer in a sentence
 public record PlayerView(Worked worked, List<StepGroup> groups, String answer) {
 
+    /// The most figures, commas included, of a number that stands beside the frame.
+    private static final int NARROW = 13;
+
     public PlayerView {
         groups = List.copyOf(groups);
     }
@@ -34,6 +37,11 @@ public record PlayerView(Worked worked, List<StepGroup> groups, String answer) {
     /// Whether the numbers stand one under the other.
     public boolean isColumn() {
         return worked.problem() instanceof Column;
+    }
+
+    /// Whether the sum has room beside the frame: a column of not too long numbers.
+    public boolean isBeside() {
+        return isColumn() && lines().stream().allMatch(line -> line.figures().size() <= NARROW);
     }
 
     /// A sentence whose sums, such as `10 − 9 = 1`, are not broken at the end of a line.

@@ -210,6 +210,8 @@ class PlayerTest {
         "54-29%2B38#step-7, en, 390",
         "1225/35#step-12, en, 1920",
         "306*42#step-12, ja, 1024",
+        "1234567890123456789012345678.5-987654321098765432109876543.25#step-40, en, 390",
+        "1234567890123456789012345678.5-987654321098765432109876543.25#step-40, ja, 1024",
         "%E2%88%9B59319#step-25, ja, 1920",
     })
     void thePageIsCleanInEveryWidthAndLanguage(String sum, String language, int width) {
