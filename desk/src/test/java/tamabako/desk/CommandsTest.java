@@ -62,6 +62,14 @@ class CommandsTest {
     }
 
     @Test
+    void aWishCanBeKeptInAFile() throws IOException {
+        String wish = file("tuesday.wish", "--rows 3\n--digits 1\n--count 4\n--seed 7\n");
+
+        assertThat(run("make", "@" + wish)).isZero();
+        assertThat(lines()).hasSize(4).allMatch(line -> line.get("rows").size() == 3);
+    }
+
+    @Test
     void anImpossibleWishIsRefusedWithTheReasonAndTheNearestThatWorks() {
         int exit = run("make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
 

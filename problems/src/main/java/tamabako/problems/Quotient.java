@@ -40,7 +40,19 @@ public record Quotient(String id, BigDecimal dividend, BigDecimal divisor, Terms
         return new Quotient(changed, dividend, divisor, terms);
     }
 
+    /// As the terms ask. If they do not, a quotient of decimals is worked to its end where it has
+    /// one, and every other to the whole number.
     private int places() {
-        return terms.places().orElse(0);
+        return terms.places().orElseGet(this::usualPlaces);
+    }
+
+    private int usualPlaces() {
+        boolean decimals = Math.max(dividend.scale(), divisor.scale()) > 0;
+        if (!decimals || terms.unit().isPresent()) {
+            return 0;
+        }
+        BigDecimal quotient = dividend.divide(divisor, Terms.MOST_PLACES, RoundingMode.DOWN);
+        boolean ends = quotient.multiply(divisor).compareTo(dividend) == 0;
+        return ends ? Math.max(0, quotient.stripTrailingZeros().scale()) : 0;
     }
 }

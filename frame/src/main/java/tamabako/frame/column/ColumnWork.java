@@ -47,10 +47,10 @@ public final class ColumnWork {
         }
         int lowest = -rows.stream().mapToInt(BigDecimal::scale).max().orElse(0);
         lowest = Math.min(lowest, 0);
-        int most = setup.rods().orElse(Frame.MOST_RODS);
+        int most = rods(setup, lowest);
         if (setup.unit().isPresent()) {
             int unit = setup.unit().getAsInt();
-            int asked = unit - setup.rods().orElse(unit - lowest);
+            int asked = unit - most;
             if (asked > lowest) {
                 throw new Unworkable(new Unworkable.Reason.NoSuchUnitRod(unit, most));
             }
@@ -71,7 +71,13 @@ public final class ColumnWork {
         }
         ColumnWork work = new ColumnWork(rows, new Hand(setter.frame(), setup.habits()));
         work.run(set, lowest);
-        return work.finish(setter, setup.rods().isPresent());
+        return work.finish(setter, setup.rods().isPresent() || setup.unit().isPresent());
+    }
+
+    /// The rods asked for; if only the unit rod is, those from the left to it and the decimals.
+    private static int rods(Setup setup, int lowest) {
+        int toUnit = setup.unit().orElse(Frame.MOST_RODS);
+        return setup.rods().orElse(Math.min(Frame.MOST_RODS, toUnit - lowest));
     }
 
     private static void enter(Hand setter, BigDecimal row, int lowest) {

@@ -1,6 +1,7 @@
 package tamabako.frame.column;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static tamabako.testkit.Property.forSeeds;
 
 import java.math.BigDecimal;
@@ -13,6 +14,7 @@ import tamabako.frame.Figures;
 import tamabako.frame.Frame;
 import tamabako.frame.Setup;
 import tamabako.frame.Trace;
+import tamabako.frame.Unworkable;
 import tamabako.frame.Working;
 
 /// The handbooks' worked columns, state for state.
@@ -66,6 +68,19 @@ class ColumnWorkTest {
 
     private static String digits(List<Frame> frames) {
         return String.join(" ", frames.stream().map(Frame::digits).toList());
+    }
+
+    @Test
+    void theUnitRodStandsWhereItIsAskedFor() {
+        Setup fifth = Setup.COMMON.withUnit(5);
+
+        Working working = ColumnWork.work(List.of(new BigDecimal("1.5"), BigDecimal.ONE), fifth);
+
+        assertThat(digits(working.trace().states())).isEqualTo("000015 000025");
+        assertThatThrownBy(() -> ColumnWork.work(List.of(new BigDecimal(123456)), fifth))
+                .isInstanceOf(Unworkable.class)
+                .hasMessageContaining("123456 needs 6 rods")
+                .hasMessageContaining("the frame has 5");
     }
 
     @Test
