@@ -40,15 +40,15 @@ public record Quotient(String id, BigDecimal dividend, BigDecimal divisor, Terms
         return new Quotient(changed, dividend, divisor, terms);
     }
 
-    /// As the terms ask. If they do not, a quotient of decimals is worked to its end where it has
-    /// one, and every other to the whole number.
+    /// As the terms ask. If they ask for no places, rounding or unit, a quotient of decimals is
+    /// worked to its end where it has one, and every other to the whole number.
     private int places() {
         return terms.places().orElseGet(this::usualPlaces);
     }
 
     private int usualPlaces() {
         boolean decimals = Math.max(dividend.scale(), divisor.scale()) > 0;
-        if (!decimals || terms.unit().isPresent()) {
+        if (!decimals || terms.unit().isPresent() || terms.rounding().isPresent()) {
             return 0;
         }
         BigDecimal quotient = dividend.divide(divisor, Terms.MOST_PLACES, RoundingMode.DOWN);
