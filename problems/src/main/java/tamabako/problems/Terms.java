@@ -12,12 +12,14 @@ import tamabako.frame.Rounding;
 /// @param rounding what happens beyond those places; empty for the usual way of the kind of problem
 /// @param points marks for a right answer, where the paper gives them
 /// @param mode how the problem reaches the pupil
+/// @param told how its numbers are told, where they do not stand as a sum
 public record Terms(
         Optional<String> unit,
         OptionalInt places,
         Optional<Rounding> rounding,
         OptionalInt points,
-        Mode mode) {
+        Mode mode,
+        Optional<Told> told) {
 
     /// Plain numbers, exact, on the frame.
     public static final Terms PLAIN =
@@ -26,7 +28,8 @@ public record Terms(
                     OptionalInt.empty(),
                     Optional.empty(),
                     OptionalInt.empty(),
-                    Mode.FRAME);
+                    Mode.FRAME,
+                    Optional.empty());
 
     /// The most decimal places that may be asked for.
     public static final int MOST_PLACES = 12;
@@ -40,22 +43,26 @@ public record Terms(
     }
 
     public Terms withPlaces(int changed) {
-        return new Terms(unit, OptionalInt.of(changed), rounding, points, mode);
+        return new Terms(unit, OptionalInt.of(changed), rounding, points, mode, told);
     }
 
     public Terms withUnit(String changed) {
-        return new Terms(Optional.of(changed), places, rounding, points, mode);
+        return new Terms(Optional.of(changed), places, rounding, points, mode, told);
     }
 
     public Terms withRounding(Rounding changed) {
-        return new Terms(unit, places, Optional.of(changed), points, mode);
+        return new Terms(unit, places, Optional.of(changed), points, mode, told);
     }
 
     public Terms withPoints(int changed) {
-        return new Terms(unit, places, rounding, OptionalInt.of(changed), mode);
+        return new Terms(unit, places, rounding, OptionalInt.of(changed), mode, told);
     }
 
     public Terms withMode(Mode changed) {
-        return new Terms(unit, places, rounding, points, changed);
+        return new Terms(unit, places, rounding, points, changed, told);
+    }
+
+    public Terms withTold(Told changed) {
+        return new Terms(unit, places, rounding, points, mode, Optional.of(changed));
     }
 }

@@ -113,6 +113,11 @@ final class Fields {
     /// A text as written: a string, or a JSON number as its digits; `example` is shown where it is
     /// neither.
     static String textOf(JsonNode value, String example) {
+        return textOf(value, example, LONGEST_TEXT);
+    }
+
+    /// The same with a limit of its own.
+    static String textOf(JsonNode value, String example, int longest) {
         if (value.isNumber()) {
             return numberOf(value).toPlainString();
         }
@@ -120,8 +125,8 @@ final class Fields {
             throw new Unreadable(new Reason.OtherValue(shown(value), example));
         }
         String text = value.textValue();
-        if (text.length() > LONGEST_TEXT) {
-            throw new Unreadable(new Reason.TextTooLong(text.length(), LONGEST_TEXT));
+        if (text.length() > longest) {
+            throw new Unreadable(new Reason.TextTooLong(text.length(), longest));
         }
         return text;
     }

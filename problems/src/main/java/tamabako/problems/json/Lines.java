@@ -21,8 +21,9 @@ final class Lines {
     /// The most characters of a line.
     static final int LONGEST = 100_000;
 
-    /// An attempt holds a problem, a problem holds rows: three, and room for one more.
-    static final int DEEPEST = 4;
+    /// An attempt holds a problem, its story holds a list of earlier sums, these hold rows: five,
+    /// and room for one more.
+    static final int DEEPEST = 6;
 
     private static final JsonMapper MAPPER =
             JsonMapper.builder(

@@ -16,7 +16,8 @@ import tamabako.problems.Unreadable.Reason;
 /// The terms of a problem among its fields.
 final class TermsJson {
 
-    static final List<String> KEYS = List.of("unit", "places", "rounding", "points", "mode");
+    static final List<String> KEYS =
+            List.of("unit", "places", "rounding", "points", "mode", "pad", "story", "earlier");
 
     private static final int MOST_POINTS = 1000;
 
@@ -29,7 +30,8 @@ final class TermsJson {
                 fields.find("rounding", node -> oneOf(node, Rounding.values(), TermsJson::word)),
                 fields.whole("points", 0, MOST_POINTS),
                 fields.find("mode", node -> oneOf(node, Mode.values(), Mode::word))
-                        .orElse(Mode.FRAME));
+                        .orElse(Mode.FRAME),
+                ToldJson.read(fields));
     }
 
     static void write(Terms terms, ObjectNode node) {
@@ -40,6 +42,7 @@ final class TermsJson {
         if (terms.mode() != Mode.FRAME) {
             node.put("mode", terms.mode().word());
         }
+        terms.told().ifPresent(told -> ToldJson.write(told, node));
     }
 
     private static String unit(JsonNode node) {

@@ -191,7 +191,10 @@ class ProblemJsonTest {
                                         "places",
                                         "rounding",
                                         "points",
-                                        "mode")));
+                                        "mode",
+                                        "pad",
+                                        "story",
+                                        "earlier")));
     }
 
     @Test
