@@ -12,6 +12,8 @@ import tamabako.problems.Product;
 import tamabako.problems.Quotient;
 import tamabako.problems.Root;
 import tamabako.problems.Terms;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Makes products, exact quotients and exact roots: every problem that grants the wish is equally
 /// likely.
