@@ -69,7 +69,12 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case Made.Reason.NothingAllowed _ -> "technique";
             case Made.Reason.OnlySoMany _ -> "count";
             case Made.Reason.Clash(List<Sayable> wishes) -> field(wishes);
-            case Made.Reason.NoneFound _, Made.Reason.NoMoreFound _ -> "whole";
+            case Made.Reason.NoneFound _,
+                    Made.Reason.NoMoreFound _,
+                    Made.Reason.CustomNeeds _,
+                    Made.Reason.CustomNeedsDecimals _,
+                    Made.Reason.CustomNotMet _ ->
+                    "whole";
         };
     }
 
@@ -98,6 +103,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case QUOTIENT_DIGITS -> "quotient";
             case DEGREE -> "degree";
             case ROOT_DIGITS -> "digits";
+            case DIGITS, ANSWER_PLACES, DECIMALS, INNER_ZEROS, REVISED -> "whole";
         };
     }
 }

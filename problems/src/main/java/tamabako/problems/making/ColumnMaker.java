@@ -26,18 +26,20 @@ final class ColumnMaker {
     private final ColumnWish wish;
     private final int count;
     private final Draws draws;
+    private final Avoided avoided;
     private final List<Problem> problems = new ArrayList<>();
     private final Set<List<BigDecimal>> seen = new HashSet<>();
 
-    private ColumnMaker(ColumnWish wish, int count, long seed) {
+    private ColumnMaker(ColumnWish wish, int count, long seed, Avoided avoided) {
         this.wish = wish;
         this.count = count;
         this.draws = new Draws(seed);
+        this.avoided = avoided;
     }
 
-    static Made make(ColumnWish wish, int count, long seed) {
+    static Made make(ColumnWish wish, int count, long seed, Avoided avoided) {
         return switch (ColumnSearch.of(PlainColumns.of(wish))) {
-            case Way.Drawn drawn -> new ColumnMaker(wish, count, seed).draw(drawn, seed);
+            case Way.Drawn drawn -> new ColumnMaker(wish, count, seed, avoided).draw(drawn, seed);
             case Way.GaveUp(int tries) -> new Made.NotFound(wish, new Made.Reason.NoneFound(tries));
             case Way.Nothing() -> new Made.Impossible(wish, whyNothing(wish), Nearby.to(wish));
         };
@@ -73,15 +75,19 @@ final class ColumnMaker {
     }
 
     private boolean add(long[] rows) {
+        Column column = column(rows);
+        return wish.missedBy(column).isEmpty()
+                && !avoided.contains(column)
+                && seen.add(column.rows())
+                && problems.add(column);
+    }
+
+    private Column column(long[] rows) {
         List<BigDecimal> numbers = new ArrayList<>(rows.length);
         for (long row : rows) {
             numbers.add(BigDecimal.valueOf(row, wish.shape().places()));
         }
-        if (!wish.missedBy(new Column("", numbers, Terms.PLAIN)).isEmpty()) {
-            return false;
-        }
-        String number = Integer.toString(problems.size() + 1);
-        return seen.add(numbers) && problems.add(new Column(number, numbers, Terms.PLAIN));
+        return new Column(Integer.toString(problems.size() + 1), numbers, Terms.PLAIN);
     }
 
     /// Chance brings no more: fills the set from the list of all columns, if they can be listed.
@@ -92,6 +98,12 @@ final class ColumnMaker {
                     wish, new Made.Reason.NoMoreFound(problems.size(), MOST_ALIKE));
         }
         List<long[]> all = weighed.get().all(MOST_LISTED);
+        boolean listed = all.size() < MOST_LISTED;
+        all.removeIf(rows -> avoided.contains(column(rows)));
+        if (all.size() < count && !listed) {
+            return new Made.NotFound(
+                    wish, new Made.Reason.NoMoreFound(problems.size(), MOST_ALIKE));
+        }
         if (all.size() < count) {
             return new Made.Impossible(
                     wish, new Made.Reason.OnlySoMany(count, all.size()), Optional.empty());

@@ -54,6 +54,15 @@ public sealed interface Made {
         /// There are such problems, only fewer than asked for.
         record OnlySoMany(int count, int there) implements Reason {}
 
+        /// A custom that cannot be kept where `part` is below `least`.
+        record CustomNeeds(Custom custom, Part part, int least) implements Reason {}
+
+        /// A custom about rounding, where no answer has decimals to round.
+        record CustomNeedsDecimals(Custom custom) implements Reason {}
+
+        /// No set of so many that were drawn keeps the customs; this one was broken most.
+        record CustomNotMet(Custom custom, int tries) implements Reason {}
+
         /// None was found in so many tries.
         record NoneFound(int tries) implements Reason {}
 
@@ -77,7 +86,12 @@ public sealed interface Made {
         DIVISOR_DIGITS,
         QUOTIENT_DIGITS,
         DEGREE,
-        ROOT_DIGITS;
+        ROOT_DIGITS,
+        DIGITS,
+        ANSWER_PLACES,
+        DECIMALS,
+        INNER_ZEROS,
+        REVISED;
 
         @Override
         public String topic() {

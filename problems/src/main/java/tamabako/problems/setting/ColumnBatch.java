@@ -1,29 +1,33 @@
 package tamabako.problems.setting;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Predicate;
+import java.util.Optional;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.Terms;
-import tamabako.problems.grade.Beadwork;
 import tamabako.problems.grade.Format;
 import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.Supply.Supplied;
 
-/// Columns of a batch: each kind on its places, and of more columns than are needed those that
-/// keep the customs of a section best.
+/// Columns of a batch: each kind on its places, and of more columns than are needed those that keep
+/// the customs of a section best.
 final class ColumnBatch implements BatchMaker {
 
     /// So many times the columns needed are made to choose from, and so many more.
     private static final int TIMES = 2;
 
     private static final int MORE = 2;
+
+    /// A carry or borrow that passes over a rod. Makers can be asked for it, not for columns
+    /// without it.
+    private static final HandCondition RUNNING_ON = new HandCondition.CarryRun(2);
 
     private final Format.Columns format;
     private final int count;
@@ -36,7 +40,7 @@ final class ColumnBatch implements BatchMaker {
         this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
         ColumnWishes wishes = ColumnWishes.of(format);
         for (ColumnKind kind : ColumnKind.values()) {
-            supplies.put(kind, new Supply(wish(wishes, kind), fits(format.beadwork())));
+            supplies.put(kind, new Supply(wish(wishes, kind), this::finished));
         }
     }
 
@@ -49,13 +53,23 @@ final class ColumnBatch implements BatchMaker {
         };
     }
 
-    /// Makers can be asked for carries that run on, not for columns without any.
-    private static Predicate<Problem> fits(Beadwork beadwork) {
-        HandCondition runs = new HandCondition.CarryRun(2);
-        return switch (beadwork.runningOn()) {
-            case ALLOWED, REQUIRED -> _ -> true;
-            case NEVER -> problem ->
-                    problem instanceof Column column && runs.missedBy(column).isPresent();
+    /// A made column with its decimals and terms; empty where its carries run on and may not.
+    private Optional<Problem> finished(Problem made) {
+        int places = format.amounts().places();
+        return Optional.of(made)
+                .map(Column.class::cast)
+                .filter(this::runsOnAsAllowed)
+                .map(column ->
+                        column.rows().stream()
+                                .map(row -> new BigDecimal(row.unscaledValue(), places))
+                                .toList())
+                .map(rows -> new Column("", rows, terms));
+    }
+
+    private boolean runsOnAsAllowed(Column column) {
+        return switch (format.beadwork().runningOn()) {
+            case ALLOWED, REQUIRED -> true;
+            case NEVER -> RUNNING_ON.missedBy(column).isPresent();
         };
     }
 
@@ -76,8 +90,7 @@ final class ColumnBatch implements BatchMaker {
         List<Column> chosen = new ColumnChoice(places, made).best(draws);
         List<Piece> pieces = new ArrayList<>();
         for (int place = 0; place < count; place++) {
-            Column column = new Column("", chosen.get(place).rows(), terms);
-            pieces.add(Piece.of(column, "column " + places.get(place).word()));
+            pieces.add(Piece.of(chosen.get(place), "column " + places.get(place).word()));
         }
         return new Pieces.Found(pieces);
     }

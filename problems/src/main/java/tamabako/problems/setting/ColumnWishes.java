@@ -3,6 +3,7 @@ package tamabako.problems.setting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import tamabako.frame.Technique;
 import tamabako.problems.grade.Beadwork;
@@ -17,7 +18,8 @@ import tamabako.problems.making.column.TotalCondition.BelowZero;
 import tamabako.problems.making.column.TotalCondition.Dips;
 
 /// The wishes that a grade's columns turn into, each with the customs of papers as far as it leaves
-/// columns to be found.
+/// columns to be found. They are whole; decimals are put in afterwards, for a row of a grade may
+/// have fewer digits than places, such as 0.07.
 ///
 /// @param added columns that are added only
 /// @param mixed mixed columns whose total never falls below zero
@@ -43,13 +45,10 @@ record ColumnWishes(ColumnWish added, ColumnWish mixed, ColumnWish dipping, Colu
     private static ColumnWish wish(Format.Columns format, Signs signs, Dips dips) {
         ColumnWish wish =
                 new ColumnWish(
-                        new Shape(
-                                format.lengths().rows(),
-                                lengths(format.lengths()),
-                                format.amounts().places()),
+                        new Shape(format.lengths().rows(), lengths(format.lengths()), 0),
                         signs,
                         List.of(new BelowZero(dips)),
-                        java.util.OptionalInt.empty());
+                        OptionalInt.empty());
         return withBeadwork(wish, format.beadwork()).withCustomsOfPapers();
     }
 

@@ -51,8 +51,8 @@ record FactorBatch(List<FactorSet> sets) implements BatchMaker {
         return new Pieces.Found(sets.size() == 1 ? pieces : Shuffled.of(pieces, draws));
     }
 
-    /// Most sets hold nothing that was set already, and listing that for the maker takes longer than
-    /// drawing again.
+    /// Most sets hold nothing that was set already, and listing that for the maker takes longer
+    /// than drawing again.
     private static Made make(FactorSet set, Draws draws, Sums taken) {
         for (int i = 0; i < TRIES; i++) {
             Made made = Maker.make(set.wish(), set.count(), draws.bits());

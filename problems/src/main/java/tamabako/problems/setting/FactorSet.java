@@ -32,7 +32,8 @@ record FactorSet(Wish wish, int count) {
                                             digits(format.multiplicand()),
                                             digits(format.multiplier()))
                                     .with(numbers(format.answers(), count));
-                    return wish.keeping(possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                    return wish.keeping(
+                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
                 });
     }
 
@@ -48,7 +49,8 @@ record FactorSet(Wish wish, int count) {
                                             digits(format.divisor()),
                                             digits(format.quotient()))
                                     .with(numbers(format.answers(), count));
-                    return wish.keeping(possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                    return wish.keeping(
+                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
                 });
     }
 
@@ -56,7 +58,8 @@ record FactorSet(Wish wish, int count) {
     static List<FactorSet> each(Format.Roots format, int count) {
         return List.of(
                 new FactorSet(
-                        new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty()), count));
+                        new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty()),
+                        count));
     }
 
     /// As many problems of each number of digits in all, the odd ones of the shorter.

@@ -109,8 +109,7 @@ public record FormReport(List<FormLoad> forms) {
     }
 
     private double spread(ToDoubleFunction<Load> measure) {
-        var sizes =
-                forms.stream().map(FormLoad::whole).mapToDouble(measure).summaryStatistics();
+        var sizes = forms.stream().map(FormLoad::whole).mapToDouble(measure).summaryStatistics();
         return sizes.getSum() == 0 ? 0 : (sizes.getMax() - sizes.getMin()) / sizes.getAverage();
     }
 }

@@ -1,7 +1,7 @@
 package tamabako.problems.setting;
 
 import java.util.List;
-import tamabako.problems.making.Draws;
+import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.Seats.Place;
 
 /// Shares candidates out into forms whose features sum to the same goal, as near as can be.

@@ -37,8 +37,7 @@ public final class PaperForms {
     /// As many forms as `ids` has names, drawn from `seed`, without any sum of `leftOut`.
     ///
     /// @param ids one or more
-    public FormsMade make(
-            List<PaperId> ids, long seed, Collection<? extends Problem> leftOut) {
+    public FormsMade make(List<PaperId> ids, long seed, Collection<? extends Problem> leftOut) {
         Draws draws = new Draws(seed);
         Sums taken = new Sums(leftOut);
         List<PaperDraft> drafts = new ArrayList<>();

@@ -34,9 +34,9 @@ public final class PaperMaker {
         return new PaperMaker(ladder, grade);
     }
 
-    /// A paper whose problems are drawn from `seed`: the same grade, seed and sums to leave out give
-    /// the same problems on every machine. No sum stands in it twice, and none of `leftOut`, whatever
-    /// they are named or answered under.
+    /// A paper whose problems are drawn from `seed`: the same grade, seed and sums to leave out
+    /// give the same problems on every machine. No sum stands in it twice, and none of `leftOut`,
+    /// whatever they are named or answered under.
     public PaperMade make(PaperId id, long seed, Collection<? extends Problem> leftOut) {
         return switch (draft(seed, new Sums(leftOut))) {
             case Drafted.Found(PaperDraft draft) ->

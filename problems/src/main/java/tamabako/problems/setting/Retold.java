@@ -25,8 +25,7 @@ final class Retold {
         return switch (problem) {
             case Column column -> new Column(column.id(), column.rows(), terms);
             case Product product ->
-                    new Product(
-                            product.id(), product.multiplicand(), product.multiplier(), terms);
+                    new Product(product.id(), product.multiplicand(), product.multiplier(), terms);
             case Quotient quotient ->
                     new Quotient(quotient.id(), quotient.dividend(), quotient.divisor(), terms);
             case Root root -> new Root(root.id(), root.degree(), root.of(), terms);

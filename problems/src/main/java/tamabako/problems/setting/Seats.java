@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
-import tamabako.problems.making.Draws;
+import tamabako.problems.making.draw.Draws;
 
 /// Who sits where while a split is searched: the seats of every form, and behind them a bench for
 /// those left over.

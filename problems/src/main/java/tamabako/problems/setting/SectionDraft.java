@@ -10,8 +10,8 @@ import tamabako.problems.grade.Section;
 /// A section of a paper before its problems are numbered.
 ///
 /// @param batches the pieces of each batch, in their order
-/// @param order for each place on the paper the number of the piece that stands there, counted
-///   over all batches
+/// @param order for each place on the paper the number of the piece that stands there, counted over
+///   all batches
 record SectionDraft(Section section, List<List<Piece>> batches, List<Integer> order) {
 
     SectionDraft {

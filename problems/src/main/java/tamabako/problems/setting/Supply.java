@@ -2,7 +2,8 @@ package tamabako.problems.setting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.function.Function;
 import tamabako.problems.Problem;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
@@ -11,8 +12,8 @@ import tamabako.problems.making.draw.Draws;
 
 /// New problems to a wish, as many as are needed and some to choose from.
 ///
-/// @param fits what each problem must be besides
-record Supply(Wish wish, Predicate<Problem> fits) {
+/// @param finish what is done to each problem that is made; empty where it is of no use
+record Supply(Wish wish, Function<Problem, Optional<Problem>> finish) {
 
     /// Rounds of making before it is said that there are no more.
     private static final int ROUNDS = 40;
@@ -31,27 +32,40 @@ record Supply(Wish wish, Predicate<Problem> fits) {
     Supplied draw(int needed, int wished, Draws draws, Sums seen) {
         List<Problem> problems = new ArrayList<>();
         int ask = wished;
-        for (int round = 0; round < ROUNDS && problems.size() < needed; round++) {
-            switch (Maker.make(wish, ask, draws.bits())) {
-                case Made.Found(List<Problem> found, _) ->
-                        found.stream().filter(fits).filter(seen::add).forEach(problems::add);
-                case Made.Impossible(_, Made.Reason.OnlySoMany(_, int there), _) when there < ask ->
-                        ask = there;
-                case Made.NotFound(_, Made.Reason.NoMoreFound(int found, _)) when found < ask ->
-                        ask = found;
-                case Made.Impossible(_, Made.Reason why, _) -> {
-                    return new Supplied.Lacking(new Lack.NoSuch(why));
-                }
-                case Made.NotFound(_, Made.Reason why) -> {
-                    return new Supplied.Lacking(new Lack.NoSuch(why));
-                }
+        for (int round = 0; round < ROUNDS && problems.size() < needed && ask > 0; round++) {
+            Made made = Maker.make(wish, ask, draws.bits());
+            if (made instanceof Made.Found(List<Problem> found, _)) {
+                found.stream()
+                        .flatMap(problem -> finish.apply(problem).stream())
+                        .filter(seen::add)
+                        .forEach(problems::add);
+                continue;
             }
-            if (ask == 0) {
-                break;
+            int there = there(made);
+            if (there <= 0 || there >= ask) {
+                return new Supplied.Lacking(new Lack.NoSuch(why(made)));
             }
+            ask = there;
         }
         return problems.size() < needed
                 ? new Supplied.Lacking(new Lack.TooFewNew(problems.size(), needed))
                 : new Supplied.Enough(problems.subList(0, Math.min(wished, problems.size())));
+    }
+
+    /// How many problems there are where the maker had too few; 0 where it does not say.
+    private static int there(Made made) {
+        return switch (made) {
+            case Made.Impossible(_, Made.Reason.OnlySoMany(_, int there), _) -> there;
+            case Made.NotFound(_, Made.Reason.NoMoreFound(int found, _)) -> found;
+            case Made.Found _, Made.Impossible _, Made.NotFound _ -> 0;
+        };
+    }
+
+    private static Made.Reason why(Made made) {
+        return switch (made) {
+            case Made.Impossible(_, Made.Reason why, _) -> why;
+            case Made.NotFound(_, Made.Reason why) -> why;
+            case Made.Found _ -> throw new IllegalArgumentException("These were found: " + made);
+        };
     }
 }

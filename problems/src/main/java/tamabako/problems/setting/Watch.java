@@ -27,8 +27,7 @@ record Watch(FormFeature feature, int section) {
         features.forEach(feature -> watched.add(new Watch(feature, WHOLE)));
         int sections = draft.sections().size();
         IntStream.range(0, sections > 1 ? sections : 0)
-                .filter(section ->
-                        draft.sections().get(section).order().size() >= FEWEST_PIECES)
+                .filter(section -> draft.sections().get(section).order().size() >= FEWEST_PIECES)
                 .forEach(section -> {
                     watched.add(new Watch(inSection(FormFeature.STROKES), section));
                     watched.add(new Watch(inSection(FormFeature.SECONDS), section));
