@@ -103,7 +103,16 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case QUOTIENT_DIGITS -> "quotient";
             case DEGREE -> "degree";
             case ROOT_DIGITS -> "digits";
-            case DIGITS, ANSWER_PLACES, DECIMALS, INNER_ZEROS, REVISED -> "whole";
+            case DIGITS,
+                    ANSWER_PLACES,
+                    DECIMALS,
+                    INNER_ZEROS,
+                    REVISED,
+                    LINES,
+                    LEAVES,
+                    SPAN,
+                    GRADE ->
+                    "whole";
         };
     }
 }

@@ -18,12 +18,13 @@ public record Digits(int least, int most) {
         return digits >= least && digits <= most;
     }
 
-    IntStream all() {
+    /// Every number of digits it may have.
+    public IntStream all() {
         return IntStream.rangeClosed(least, most);
     }
 
     /// The nearest range that lies within `least` to `most`.
-    Digits within(int lowest, int highest) {
+    public Digits within(int lowest, int highest) {
         int first = Math.clamp(least, lowest, highest);
         return new Digits(first, Math.clamp(most, first, highest));
     }

@@ -91,7 +91,18 @@ public sealed interface Made {
         ANSWER_PLACES,
         DECIMALS,
         INNER_ZEROS,
-        REVISED;
+        REVISED,
+        LINES,
+        LEAVES,
+        SPAN,
+        GRADE;
+
+        /// That `value` is out of range for this part; empty if it is in range.
+        public Optional<Reason> range(int value, int least, int most) {
+            return value >= least && value <= most
+                    ? Optional.empty()
+                    : Optional.of(new Reason.OutOfRange(this, value, least, most));
+        }
 
         @Override
         public String topic() {
