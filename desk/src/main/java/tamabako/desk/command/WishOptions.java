@@ -8,6 +8,7 @@ import tamabako.problems.making.ProductWish;
 import tamabako.problems.making.QuotientWish;
 import tamabako.problems.making.RootWish;
 import tamabako.problems.making.Wish;
+import tamabako.problems.making.column.Lengths;
 
 /// A wish as the options of `make`, to be typed again.
 final class WishOptions {
@@ -33,12 +34,13 @@ final class WishOptions {
     private static String column(ColumnWish wish) {
         StringBuilder options = new StringBuilder();
         options.append("--rows ").append(wish.rows());
-        options.append(" --digits ").append(wish.leastDigits());
-        if (wish.mostDigits() != wish.leastDigits()) {
-            options.append("-").append(wish.mostDigits());
-        }
-        options.append(wish.minusRows() > 0 ? " --minus " + wish.minusRows() : "");
-        options.append(wish.places() > 0 ? " --places " + wish.places() : "");
+        Lengths lengths = wish.shape().lengths();
+        int minus = wish.signs().leastMinus();
+        int places = wish.shape().places();
+        options.append(" --digits ").append(lengths.least());
+        options.append(lengths.most() == lengths.least() ? "" : "-" + lengths.most());
+        options.append(minus > 0 ? " --minus " + minus : "");
+        options.append(places > 0 ? " --places " + places : "");
         if (wish.allowed().size() < Technique.values().length) {
             options.append(" --techniques ").append(words(wish.allowed()));
         }

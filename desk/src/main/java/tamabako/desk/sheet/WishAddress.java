@@ -58,10 +58,10 @@ final class WishAddress {
         Map<String, String> fields = new TreeMap<>();
         fields.put("kind", "column");
         fields.put("rows", String.valueOf(columns.rows()));
-        fields.put("least", String.valueOf(columns.leastDigits()));
-        fields.put("most", String.valueOf(columns.mostDigits()));
-        fields.put("minus", String.valueOf(columns.minusRows()));
-        fields.put("places", String.valueOf(columns.places()));
+        fields.put("least", String.valueOf(columns.shape().lengths().least()));
+        fields.put("most", String.valueOf(columns.shape().lengths().most()));
+        fields.put("minus", String.valueOf(columns.signs().leastMinus()));
+        fields.put("places", String.valueOf(columns.shape().places()));
         fields.put(
                 "practise",
                 columns.required().stream()

@@ -3,6 +3,7 @@ package tamabako.problems.making;
 import java.math.BigInteger;
 import java.util.Optional;
 import tamabako.problems.Problem;
+import tamabako.problems.making.draw.Draws;
 
 /// How one problem of a set is drawn.
 interface Drawing {

@@ -1,6 +1,8 @@
 package tamabako.problems.making;
 
 import java.math.BigInteger;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Whole numbers of so many digits, as the numbers of products and quotients are drawn.
 final class Factors {

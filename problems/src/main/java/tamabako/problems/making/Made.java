@@ -43,13 +43,13 @@ public sealed interface Made {
         /// Techniques are required that are not allowed.
         record RequiredNotAllowed(Set<Technique> required) implements Reason {}
 
-        /// No column is worked by the allowed techniques alone: every way was followed.
-        record NoSuchColumn(int rows, int minusRows, Set<Technique> allowed) implements Reason {}
-
-        /// No column is worked by the allowed techniques alone and has all of the required ones.
-        record NoColumnWithAll(
-                int rows, int minusRows, Set<Technique> allowed, Set<Technique> required)
-                implements Reason {}
+        /// These wishes cannot all be granted together, as is proved; with one of them left out,
+        /// the rest can.
+        record Clash(List<Sayable> wishes) implements Reason {
+            public Clash {
+                wishes = List.copyOf(wishes);
+            }
+        }
 
         /// There are such problems, only fewer than asked for.
         record OnlySoMany(int count, int there) implements Reason {}
@@ -76,7 +76,10 @@ public sealed interface Made {
         ROWS,
         LEAST_DIGITS,
         MOST_DIGITS,
+        DIGITS_IN_ALL,
         MINUS_ROWS,
+        MOST_MINUS_ROWS,
+        STROKES_WITHIN,
         PLACES,
         MULTIPLICAND_DIGITS,
         MULTIPLIER_DIGITS,
@@ -89,6 +92,7 @@ public sealed interface Made {
         DECIMALS,
         INNER_ZEROS,
         REVISED,
+        ROUNDINGS,
         LINES,
         LEAVES,
         SPAN,

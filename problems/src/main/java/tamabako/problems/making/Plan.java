@@ -1,6 +1,7 @@
 package tamabako.problems.making;
 
 import java.util.Optional;
+import tamabako.problems.making.draw.Draws;
 
 /// What each problem of a set is to be: its split, whether it has decimals, and whether it has an
 /// inner zero, where a custom says how many do.

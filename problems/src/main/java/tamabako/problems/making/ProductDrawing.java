@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
+import tamabako.problems.making.draw.Draws;
 
 /// Draws products: of a split, every product of whole numbers is equally likely.
 ///

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import tamabako.problems.Problem;
 import tamabako.problems.Quotient;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Draws quotients: of a split, every exact quotient of whole numbers is equally likely.
 ///

@@ -9,6 +9,8 @@ import tamabako.frame.Rounding;
 import tamabako.problems.Problem;
 import tamabako.problems.Root;
 import tamabako.problems.Terms;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Draws roots: of so many digits, every exact root is equally likely; to places, every radicand
 /// that has no exact root.

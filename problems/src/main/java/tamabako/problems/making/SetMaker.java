@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tamabako.problems.Problem;
+import tamabako.problems.making.draw.Draws;
 
 /// Makes sets of products, quotients or roots.
 ///

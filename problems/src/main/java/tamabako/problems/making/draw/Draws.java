@@ -1,4 +1,4 @@
-package tamabako.problems.making;
+package tamabako.problems.making.draw;
 
 /// A stream of chance from one seed, the same on every machine for ever.
 ///

@@ -1,4 +1,4 @@
-package tamabako.problems.making;
+package tamabako.problems.making.draw;
 
 /// Powers of ten and lengths of numbers, as far as a `long` goes.
 public final class Powers {
