@@ -34,7 +34,9 @@ record FactorSet(Wish wish, int count) {
                     ProductWish wish =
                             ProductWish.inAll(digits, multiplicand, multiplier).with(numbers);
                     List<Custom> usual = wish.withUsualCustoms().customs();
-                    return wish.keeping(possible(usual, numbers.decimals(share), share, isFirst));
+                    return wish.keeping(
+                            new FactorCustoms(share, numbers.decimals(share), isFirst)
+                                    .of(usual, format.answers()));
                 });
     }
 
@@ -51,7 +53,9 @@ record FactorSet(Wish wish, int count) {
                 (digits, share) -> {
                     QuotientWish wish = QuotientWish.inAll(digits, divisor, quotient).with(numbers);
                     List<Custom> usual = wish.withUsualCustoms().customs();
-                    return wish.keeping(possible(usual, numbers.decimals(share), share, isFirst));
+                    return wish.keeping(
+                            new FactorCustoms(share, numbers.decimals(share), isFirst)
+                                    .of(usual, format.answers()));
                 });
     }
 
@@ -75,35 +79,6 @@ record FactorSet(Wish wish, int count) {
             }
         }
         return sets;
-    }
-
-    /// Those of the customs that a set of `count` problems can keep, `decimals` of them with
-    /// decimals. One or two problems of twenty in a section have an inner zero.
-    private static List<Custom> possible(
-            List<Custom> customs, int decimals, int count, boolean isFirst) {
-        return customs.stream()
-                .filter(custom ->
-                        switch (custom) {
-                            case Custom.BothRoundings _ -> decimals >= 2;
-                            case Custom.SomeShort _ -> decimals >= 3;
-                            case Custom.Revised(int least) -> count >= 4 * least;
-                            case Custom.InnerZeros _,
-                                    Custom.NoTies _,
-                                    Custom.EvenDigits _,
-                                    Custom.FewLeadingOnes _,
-                                    Custom.DifferentFirstDigits _,
-                                    Custom.EvenSplits _ ->
-                                    true;
-                        })
-                .map(custom ->
-                        custom instanceof Custom.InnerZeros ? innerZeros(count, isFirst) : custom)
-                .toList();
-    }
-
-    private static Custom innerZeros(int count, boolean isFirst) {
-        return isFirst
-                ? new Custom.InnerZeros(Math.max(1, count / 20), Math.ceilDiv(count, 10))
-                : new Custom.InnerZeros(count / 20, count / 10);
     }
 
     private static Numbers numbers(Answers answers, int count) {
