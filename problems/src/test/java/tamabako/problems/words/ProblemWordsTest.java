@@ -19,6 +19,7 @@ import tamabako.problems.Unreadable;
 import tamabako.problems.grade.Figure;
 import tamabako.problems.grade.Span;
 import tamabako.problems.grade.file.Fault;
+import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
 
@@ -71,6 +72,17 @@ class ProblemWordsTest {
         for (Figure figure : Figure.values()) {
             for (String language : LANGUAGES) {
                 assertThat(ProblemWords.of(Locale.of(language)).say(figure)).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everyCustomHasAName() throws ReflectiveOperationException {
+        for (Class<?> custom : Custom.class.getPermittedSubclasses()) {
+            for (String language : LANGUAGES) {
+                assertThat(ProblemWords.of(Locale.of(language)).say(sample(custom)))
+                        .isNotBlank()
+                        .doesNotContain("{");
             }
         }
     }
@@ -150,6 +162,9 @@ class ProblemWordsTest {
         }
         if (type == Made.Part.class) {
             return Made.Part.ROWS;
+        }
+        if (type == Custom.class) {
+            return new Custom.InnerZeros(1, 2);
         }
         if (type == Mark.Fault.class) {
             return new Mark.Fault.RemainderMissing();
