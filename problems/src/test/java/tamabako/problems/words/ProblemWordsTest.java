@@ -19,6 +19,7 @@ import tamabako.problems.Unreadable;
 import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
+import tamabako.problems.story.UnreadableStory;
 
 class ProblemWordsTest {
 
@@ -27,6 +28,7 @@ class ProblemWordsTest {
             List.of(
                     Unreadable.Reason.class,
                     Made.Reason.class,
+                    UnreadableStory.Fault.class,
                     Mark.class,
                     Mark.Fault.class,
                     Mark.Form.class);
