@@ -10,11 +10,13 @@ import tamabako.problems.making.draw.Draws;
 /// inner zeros as well, each number that the custom allows.
 final class Plan {
 
-    private final int[] splits;
+    private final int all;
+    private final Optional<int[]> splits;
     private final boolean[] decimals;
     private final Optional<boolean[]> zeros;
 
-    private Plan(int[] splits, boolean[] decimals, Optional<boolean[]> zeros) {
+    private Plan(int all, Optional<int[]> splits, boolean[] decimals, Optional<boolean[]> zeros) {
+        this.all = all;
         this.splits = splits;
         this.decimals = decimals;
         this.zeros = zeros;
@@ -34,11 +36,17 @@ final class Plan {
                                                 draws.between(
                                                         range.least(),
                                                         Math.min(range.most(), count))));
-        return new Plan(splits(draws, asking), decimals, zeros);
+        Optional<int[]> splits =
+                asking.evenSplits() ? Optional.of(dealt(draws, asking)) : Optional.empty();
+        return new Plan(asking.splits(), splits, decimals, zeros);
     }
 
-    int split(int problem) {
-        return splits[problem];
+    /// The split of a problem: as it was dealt, or each equally likely at every try.
+    int split(Draws draws, int problem) {
+        if (all == 1) {
+            return 0;
+        }
+        return splits.map(dealt -> dealt[problem]).orElseGet(() -> (int) draws.below(all));
     }
 
     boolean hasDecimals(int problem) {
@@ -50,22 +58,15 @@ final class Plan {
         return zeros.map(has -> has[problem] == innerZero).orElse(true);
     }
 
-    private static int[] splits(Draws draws, Asking asking) {
+    /// Whole rounds of all splits, then some of them; which ones is drawn too.
+    private static int[] dealt(Draws draws, Asking asking) {
         int[] splits = new int[asking.count()];
-        if (asking.splits() == 1) {
-            return splits;
-        }
-        if (!asking.evenSplits()) {
+        if (asking.splits() > 1) {
+            int[] order = mixed(draws, asking.splits());
+            int[] places = mixed(draws, splits.length);
             for (int i = 0; i < splits.length; i++) {
-                splits[i] = (int) draws.below(asking.splits());
+                splits[places[i]] = order[i % order.length];
             }
-            return splits;
-        }
-        // Whole rounds of all splits, then some of them; which ones is drawn too.
-        int[] order = mixed(draws, asking.splits());
-        int[] places = mixed(draws, splits.length);
-        for (int i = 0; i < splits.length; i++) {
-            splits[places[i]] = order[i % order.length];
         }
         return splits;
     }
