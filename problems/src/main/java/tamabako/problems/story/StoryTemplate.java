@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tamabako.problems.Problem;
 import tamabako.problems.Story;
+import tamabako.problems.making.Rounded;
 import tamabako.problems.making.draw.Draws;
 
 /// A story whose numbers and names are open.
@@ -51,9 +52,25 @@ public final class StoryTemplate {
     Optional<Map<String, BigDecimal>> draw(Draws draws) {
         Map<String, BigDecimal> values = new HashMap<>();
         given.forEach((number, how) -> values.put(number, how.draw(draws, values)));
-        return conditions.stream().allMatch(condition -> condition.holds(values))
-                ? Optional.of(values)
-                : Optional.empty();
+        boolean fits = conditions.stream().allMatch(condition -> condition.holds(values));
+        return fits && !hasTie(values) ? Optional.of(values) : Optional.empty();
+    }
+
+    /// Whether a sum comes out exactly between two rounded answers, which is never asked.
+    private boolean hasTie(Map<String, BigDecimal> values) {
+        return work(new HashMap<>(values)).stream()
+                .anyMatch(problem -> Rounded.of(problem) == Rounded.TIE);
+    }
+
+    /// The sums worked in turn; their answers are put among those `known`.
+    private List<Problem> work(Map<String, BigDecimal> known) {
+        List<Problem> worked = new ArrayList<>();
+        for (StorySum sum : sums) {
+            Problem problem = sum.problem(known);
+            known.put(sum.name(), problem.answer().value());
+            worked.add(problem);
+        }
+        return worked;
     }
 
     /// The problem with these numbers, told with these names by language; the sums before the last
@@ -61,12 +78,7 @@ public final class StoryTemplate {
     Problem tell(
             String id, Map<String, BigDecimal> values, Map<String, Map<String, String>> names) {
         Map<String, BigDecimal> known = new HashMap<>(values);
-        List<Problem> worked = new ArrayList<>();
-        for (StorySum sum : sums) {
-            Problem problem = sum.problem(known);
-            known.put(sum.name(), problem.answer().value());
-            worked.add(problem);
-        }
+        List<Problem> worked = work(known);
         Map<String, String> told =
                 texts.stream()
                         .collect(

@@ -89,7 +89,7 @@ final class TemplateReader {
         }
         return ExpressionReader.read(shown, known)
                 .map(Given.Worked::new)
-                .orElseThrow(() -> Keys.at(node, new Fault.NotGiven(shown, List.copyOf(known))));
+                .orElseThrow(() -> Keys.at(node, new Fault.NotGiven(shown)));
     }
 
     private Condition condition(Node node) {
@@ -141,7 +141,7 @@ final class TemplateReader {
         Matcher parts = SUM.matcher(shown);
         if (!parts.matches()
                 || (parts.group(1) == null) != last
-                || known.contains(parts.group(1))) {
+                || (!last && known.contains(parts.group(1)))) {
             throw Keys.at(node, fault);
         }
         String[] numbers = parts.group(2).split(" [-+*/] ");

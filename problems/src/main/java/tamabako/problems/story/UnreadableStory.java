@@ -53,7 +53,7 @@ public final class UnreadableStory extends IllegalArgumentException {
         record NotAName(String shown) implements Fault {}
 
         /// No number, range, choice or expression of numbers given before.
-        record NotGiven(String shown, List<String> known) implements Fault {}
+        record NotGiven(String shown) implements Fault {}
 
         /// Nothing that numbers can keep to.
         record NotACondition(String shown, List<String> known) implements Fault {}

@@ -37,7 +37,7 @@ class StoryMakerTest {
     private static final Pattern NUMBER = Pattern.compile("\\d[\\d,]*(?:\\.\\d+)?");
 
     /// Numbers that name a unit or belong to the wording.
-    private static final Pattern WORDING = Pattern.compile("\\b1 (?:L|kg|dollar)\\b");
+    private static final Pattern WORDING = Pattern.compile("(?<![\\d.,])1 (?:L|kg|dollar)\\b");
 
     @Test
     void everyAnswerIsWhatTheWordsAskFor() throws IOException {
