@@ -47,7 +47,13 @@ final class ColumnMaker {
     }
 
     static Made make(ColumnWish wish, int count, long seed, Avoided avoided) {
-        return switch (Search.of(wish.shape(), wish.signs(), wish.conditions())) {
+        Way way = Search.of(wish.shape(), wish.signs(), wish.conditions());
+        return make(wish, way, count, seed, avoided);
+    }
+
+    /// Columns that are drawn in a `way` that was found already.
+    static Made make(ColumnWish wish, Way way, int count, long seed, Avoided avoided) {
+        return switch (way) {
             case Way.Drawn(Drawing drawing) ->
                     new ColumnMaker(wish, count, drawing, seed, avoided).make(seed);
             case Way.GaveUp(int tries) -> new Made.NotFound(wish, new Made.Reason.NoneFound(tries));
