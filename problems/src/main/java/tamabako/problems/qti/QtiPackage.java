@@ -27,7 +27,7 @@ public final class QtiPackage {
             List<Problem> problems, String title, Locale locale) {
         SequencedMap<String, String> files = new LinkedHashMap<>();
         files.put("imsmanifest.xml", manifest(problems.size()));
-        files.put("test.xml", test(problems.size(), title, locale));
+        files.put("test.xml", test(problems.size(), title));
         for (int i = 1; i <= problems.size(); i++) {
             files.put(path(i), QtiItem.write(problems.get(i - 1), "item-" + i, locale));
         }
@@ -81,13 +81,12 @@ public final class QtiPackage {
                 .close();
     }
 
-    private static String test(int items, String title, Locale locale) {
+    private static String test(int items, String title) {
         XmlText xml = new XmlText();
         xml.open("qti-assessment-test")
                 .namespace(QtiItem.NAMESPACE)
                 .with("identifier", "test")
-                .with("title", title)
-                .language(locale);
+                .with("title", title);
         xml.open("qti-test-part")
                 .with("identifier", "part")
                 .with("navigation-mode", "nonlinear")
