@@ -1,6 +1,7 @@
 package tamabako.desk.command;
 
 import java.io.ByteArrayInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SequencedMap;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
@@ -63,9 +65,8 @@ final class QtiZip {
                     files.put(entry.getName(), new String(file, StandardCharsets.UTF_8));
                 }
             }
-        } catch (IllegalArgumentException garbled) {
-            throw new IOException(
-                    "The package names its files in letters that cannot be read.", garbled);
+        } catch (EOFException | ZipException | IllegalArgumentException damaged) {
+            throw new IOException("The package is damaged. Pack or fetch it anew.", damaged);
         }
         return files;
     }
