@@ -7,12 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /// The class book, open for reading and writing by any number of threads.
 ///
@@ -20,11 +17,11 @@ import org.jdbi.v3.core.JdbiException;
 public final class ClassBook implements AutoCloseable {
 
     private final HikariDataSource source;
-    private final Jdbi database;
+    private final Transactions book;
 
     private ClassBook(HikariDataSource source) {
         this.source = source;
-        this.database = Jdbi.create(source);
+        this.book = new Transactions(Jdbi.create(source));
     }
 
     /// Opens the class book in `file`, which is made if it is not there, and brings its tables up
@@ -64,26 +61,41 @@ public final class ClassBook implements AutoCloseable {
         return config;
     }
 
+    /// The templates in the book.
+    public Templates templates() {
+        return new Templates(book);
+    }
+
+    /// The teacher's own ladders in the book.
+    public OwnLadders ladders() {
+        return new OwnLadders(book);
+    }
+
+    /// The papers in the book.
+    public PaperShelf papers() {
+        return new PaperShelf(book);
+    }
+
     /// All groups by name.
     public List<Group> groups() {
-        return ask(book ->
-                book.createQuery("select * from pupil_group order by name")
+        return book.ask(handle ->
+                handle.createQuery("select * from pupil_group order by name")
                         .map((row, _) -> Rows.group(row))
                         .list());
     }
 
     /// All pupils by name.
     public List<Pupil> pupils() {
-        return ask(book ->
-                book.createQuery("select * from pupil order by name")
+        return book.ask(handle ->
+                handle.createQuery("select * from pupil order by name")
                         .map((row, _) -> Rows.pupil(row))
                         .list());
     }
 
     /// The pupil of this identity, if there is one.
     public Optional<Pupil> findPupil(String id) {
-        return ask(book ->
-                book.createQuery("select * from pupil where id = :id")
+        return book.ask(handle ->
+                handle.createQuery("select * from pupil where id = :id")
                         .bind("id", id)
                         .map((row, _) -> Rows.pupil(row))
                         .findOne());
@@ -91,14 +103,14 @@ public final class ClassBook implements AutoCloseable {
 
     /// Puts a group with its pupils in the book, whole or not at all.
     public void keep(Group group, List<Pupil> pupils) {
-        tell(book -> {
-            book.createUpdate("insert into pupil_group values (?, ?, ?)")
+        book.tell(handle -> {
+            handle.createUpdate("insert into pupil_group values (?, ?, ?)")
                     .bind(0, group.id())
                     .bind(1, group.name())
                     .bind(2, group.demo())
                     .execute();
             for (Pupil pupil : pupils) {
-                book.createUpdate("insert into pupil values (?, ?, ?, ?, ?)")
+                handle.createUpdate("insert into pupil values (?, ?, ?, ?, ?)")
                         .bind(0, pupil.id())
                         .bind(1, group.id())
                         .bind(2, pupil.name())
@@ -111,8 +123,8 @@ public final class ClassBook implements AutoCloseable {
 
     /// Puts a sheet in the book.
     public void keep(KeptSheet kept) {
-        tell(book ->
-                book.createUpdate("insert into sheet values (?, ?, ?, ?, ?)")
+        book.tell(handle ->
+                handle.createUpdate("insert into sheet values (?, ?, ?, ?, ?)")
                         .bind(0, kept.sheet().id())
                         .bind(1, kept.sheet().title())
                         .bind(2, Rows.problems(kept.sheet()))
@@ -123,8 +135,8 @@ public final class ClassBook implements AutoCloseable {
 
     /// The sheet of this identity, if there is one.
     public Optional<KeptSheet> findSheet(String id) {
-        return ask(book ->
-                book.createQuery("select * from sheet where id = :id")
+        return book.ask(handle ->
+                handle.createQuery("select * from sheet where id = :id")
                         .bind("id", id)
                         .map((row, _) -> Rows.sheet(row))
                         .findOne());
@@ -132,8 +144,8 @@ public final class ClassBook implements AutoCloseable {
 
     /// The last `most` sheets, the newest first.
     public List<KeptSheet> latestSheets(int most) {
-        return ask(book ->
-                book.createQuery("select * from sheet order by kept_at desc, id limit :most")
+        return book.ask(handle ->
+                handle.createQuery("select * from sheet order by kept_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> Rows.sheet(row))
                         .list());
@@ -141,8 +153,8 @@ public final class ClassBook implements AutoCloseable {
 
     /// Puts work with all its answers in the book, whole or not at all.
     public void keep(Work work) {
-        tell(book -> {
-            book.createUpdate("insert into work values (?, ?, ?, ?)")
+        book.tell(handle -> {
+            handle.createUpdate("insert into work values (?, ?, ?, ?)")
                     .bind(0, work.id())
                     .bind(1, work.sheetId())
                     .bind(2, work.pupilId())
@@ -150,7 +162,7 @@ public final class ClassBook implements AutoCloseable {
                     .execute();
             int position = 0;
             for (Work.MarkedAnswer answer : work.answers()) {
-                book.createUpdate("insert into work_answer values (?, ?, ?, ?)")
+                handle.createUpdate("insert into work_answer values (?, ?, ?, ?)")
                         .bind(0, work.id())
                         .bind(1, ++position)
                         .bind(2, answer.written())
@@ -162,30 +174,29 @@ public final class ClassBook implements AutoCloseable {
 
     /// The last `most` pieces of work, the newest first.
     public List<Work> latestWork(int most) {
-        return ask(book ->
-                book
-                        .createQuery("select * from work order by handed_at desc, id limit :most")
+        return book.ask(handle ->
+ handle.createQuery("select * from work order by handed_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> Rows.workWithoutAnswers(row))
                         .list()
                         .stream()
-                        .map(work -> withAnswers(book, work))
+                        .map(work -> withAnswers(handle, work))
                         .toList());
     }
 
     /// The piece of work of this identity, if there is one.
     public Optional<Work> findWork(String id) {
-        return ask(book ->
-                book.createQuery("select * from work where id = :id")
+        return book.ask(handle ->
+                handle.createQuery("select * from work where id = :id")
                         .bind("id", id)
                         .map((row, _) -> Rows.workWithoutAnswers(row))
                         .findOne()
-                        .map(work -> withAnswers(book, work)));
+                        .map(work -> withAnswers(handle, work)));
     }
 
-    private static Work withAnswers(Handle book, Work work) {
+    private static Work withAnswers(Handle handle, Work work) {
         List<Work.MarkedAnswer> answers =
-                book.createQuery(
+                handle.createQuery(
                                 "select * from work_answer where work_id = :work order by position")
                         .bind("work", work.id())
                         .map((row, _) -> Rows.answer(row))
@@ -195,31 +206,14 @@ public final class ClassBook implements AutoCloseable {
 
     /// Takes the demo class, its sheets and all its work out of the book.
     public void removeDemo() {
-        tell(book -> {
-            book.execute("delete from pupil_group where demo = 1");
-            book.execute("delete from sheet where demo = 1");
+        book.tell(handle -> {
+            handle.execute("delete from pupil_group where demo = 1");
+            handle.execute("delete from sheet where demo = 1");
         });
     }
 
     @Override
     public void close() {
         source.close();
-    }
-
-    private <T> T ask(Function<Handle, T> question) {
-        try {
-            return database.inTransaction(question::apply);
-        } catch (JdbiException failed) {
-            throw new RecordsFailure("The class book cannot be read.", failed);
-        }
-    }
-
-    private void tell(Consumer<Handle> change) {
-        try {
-            database.useTransaction(change::accept);
-        } catch (JdbiException failed) {
-            throw new RecordsFailure(
-                    "The class book cannot be written; nothing was changed.", failed);
-        }
     }
 }

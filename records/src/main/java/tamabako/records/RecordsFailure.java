@@ -6,6 +6,10 @@ public final class RecordsFailure extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    RecordsFailure(String message) {
+        super(message);
+    }
+
     RecordsFailure(String message, Throwable cause) {
         super(message, cause);
     }
