@@ -65,14 +65,14 @@ final class ColumnBlocks implements Piece {
         for (int row = 1; row <= rows; row++) {
             if (row % ROWS_BETWEEN_RULES == 0 && row < rows) {
                 double bottom = shape.bottom(flow.y(), row, air);
-                flow.decorate(new Rule(Page.LEFT, bottom, right, bottom, FINE, Ink.HAIR));
+                flow.decorate(new Rule(setting.left(), bottom, right, bottom, FINE, Ink.HAIR));
             }
             flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
         }
     }
 
     private Words rowNumber(int row, double baseline) {
-        double right = Page.LEFT + ColumnShape.gutter(setting) - ColumnShape.SIDE - 2;
+        double right = setting.left() + ColumnShape.gutter(setting) - ColumnShape.SIDE - 2;
         double size = setting.pick(7, 11);
         return setting.endingAt(right, baseline, Face.REGULAR, size, Ink.SOFT, String.valueOf(row));
     }

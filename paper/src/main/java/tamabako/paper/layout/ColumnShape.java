@@ -38,7 +38,7 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
         double highest = highestFigures(PrintedColumn.mostRows(columns), setting);
         return Across.fit(
                         MOST_ACROSS,
-                        Page.across() - gutter(setting),
+                        setting.across() - gutter(setting),
                         gap(setting),
                         setting.size(),
                         width -> Math.min(highest, (width - 2 * SIDE) / widest))
@@ -91,7 +91,7 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
 
     /// Where the column of that place begins.
     double left(int place) {
-        return Page.LEFT + gutter(setting) + place * (across.width() + gap(setting));
+        return setting.left() + gutter(setting) + place * (across.width() + gap(setting));
     }
 
     /// The room for row numbers at the left.
@@ -120,7 +120,7 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
     /// The largest figures with which so many rows still go on a page below the head of a sheet.
     private static double highestFigures(int rows, Setting setting) {
         double head = setting.pick(140, 190);
-        double room = Page.BOTTOM - Page.TOP - head - above(setting) - SIDE - setting.size().box();
+        double room = setting.page().bottom() - setting.page().top() - head - above(setting) - SIDE - setting.size().box();
         return Math.max(setting.size().leastFigures(), room / (rows * CLOSE));
     }
 

@@ -61,7 +61,7 @@ record ExpressionLine(
     /// Lays `expression` in the list of that number, from 0, with its top at `top`.
     Element lay(Flow flow, Expression expression, int list, double top) {
         double figures = across.figures();
-        double left = Page.LEFT + list * (across.width() + gap(setting));
+        double left = setting.left() + list * (across.width() + gap(setting));
         double start = left + labels + indent();
         double boxTop = below ? top + expressionHeight() : top;
         double boxLeft = below ? start : start + figures * widths.whole();
@@ -98,7 +98,7 @@ record ExpressionLine(
 
     private static Optional<Across> fit(
             int most, Setting setting, ToDoubleFunction<Double> figuresFor) {
-        return Across.fit(most, Page.across(), gap(setting), setting.size(), figuresFor);
+        return Across.fit(most, setting.across(), gap(setting), setting.size(), figuresFor);
     }
 
     /// The largest size of figures that leaves room for the answer beside, 0 if there is none.

@@ -32,7 +32,7 @@ final class KeyGrid implements Piece {
         this.across =
                 Across.fit(
                                 MOST_ACROSS,
-                                Page.across(),
+                                setting.across(),
                                 gap(),
                                 setting.size(),
                                 width -> figuresFor(width))
@@ -56,11 +56,11 @@ final class KeyGrid implements Piece {
             flow.require(pitch(air));
             int end = Math.min(answers.size(), first + across.count());
             for (int i = first; i < end; i++) {
-                double left = Page.LEFT + (i - first) * (across.width() + gap());
+                double left = setting.left() + (i - first) * (across.width() + gap());
                 rows.add(answer(flow, answers.get(i), left, flow.y() + pitch(air) * 0.7));
             }
             flow.down(pitch(air));
-            flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), 0.4, Ink.HAIR));
+            flow.decorate(new Rule(setting.left(), flow.y(), setting.right(), flow.y(), 0.4, Ink.HAIR));
         }
         flow.put(new Element.Group(Role.TABLE, rows));
         flow.down(setting.pick(12, 18));

@@ -26,19 +26,19 @@ record SectionHead(Section section, List<String> notes, Setting setting) {
         flow.down(size);
         List<Mark> heading = new ArrayList<>();
         String kind = words.say(section.heading());
-        heading.add(new Words(Page.LEFT, flow.y(), Face.BOLD, size, Ink.BLACK, kind));
+        heading.add(new Words(setting.left(), flow.y(), Face.BOLD, size, Ink.BLACK, kind));
         section.points()
                 .ifPresent(points -> heading.add(pointsAtRight(flow, words.say("points", points))));
         flow.put(flow.leaf(Role.HEADING, heading.toArray(Mark[]::new)));
         flow.down(size * 0.4);
-        flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), RULE, Ink.LINE));
+        flow.decorate(new Rule(setting.left(), flow.y(), setting.right(), flow.y(), RULE, Ink.LINE));
         for (String line : notes) {
             flow.down(noteHeight());
             flow.put(
                     flow.leaf(
                             Role.PARAGRAPH,
                             new Words(
-                                    Page.LEFT,
+                                    setting.left(),
                                     flow.y(),
                                     Face.REGULAR,
                                     setting.size().words(),
@@ -66,14 +66,14 @@ record SectionHead(Section section, List<String> notes, Setting setting) {
 
     private Words pointsAtRight(Flow flow, String points) {
         return setting.endingAt(
-                Page.RIGHT, flow.y(), Face.REGULAR, setting.size().words(), Ink.BLACK, points);
+                setting.right(), flow.y(), Face.REGULAR, setting.size().words(), Ink.BLACK, points);
     }
 
     private static List<String> noteLines(Section section, Setting setting) {
         double size = setting.size().words();
         return notes(section, setting.words()).stream()
                 .flatMap(note ->
-                        Lines.of(setting, Face.REGULAR, size, note, Page.across(), MOST_LINES)
+                        Lines.of(setting, Face.REGULAR, size, note, setting.across(), MOST_LINES)
                                 .stream())
                 .toList();
     }
