@@ -1,0 +1,50 @@
+package tamabako.problems.grade;
+
+import java.util.Locale;
+
+/// The sorts of figures that a paper has.
+public enum Figure {
+    /// Which sections there are, and how many problems they have.
+    COUNT,
+    /// Points for a right answer.
+    POINTS,
+    /// The time.
+    TIME,
+    /// What has to be reached.
+    PASS,
+    /// The score of each rank.
+    RANKS,
+    /// Digits of a row, or in all.
+    DIGITS,
+    /// How the digits in all are split over the two numbers.
+    SPLIT,
+    /// How many rows a column has.
+    ROWS,
+    /// How many columns are mixed, where they stand, and how many rows are taken.
+    SIGNS,
+    /// Answers below zero.
+    NEGATIVE,
+    /// Numbers with decimals.
+    DECIMALS,
+    /// Rounding.
+    ROUNDING,
+    /// Amounts of money.
+    CURRENCY,
+    /// Leaves and lines of a slip pad.
+    PAD,
+    /// Degree of the roots.
+    DEGREE,
+    /// Level of the word problems.
+    LEVEL,
+    /// What the steps are done by.
+    TECHNIQUES,
+    /// Order and numbering of the problems.
+    ORDER,
+    /// How answers are to be written.
+    WRITING;
+
+    /// The word used in files.
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
