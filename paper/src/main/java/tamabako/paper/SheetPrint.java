@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import tamabako.paper.layout.Laid;
-import tamabako.paper.layout.Layout;
+import tamabako.paper.layout.SheetLayout;
 import tamabako.paper.pdf.Description;
 import tamabako.paper.pdf.PrintFonts;
 import tamabako.paper.pdf.TaggedPdf;
@@ -61,13 +61,13 @@ public final class SheetPrint {
         int page = 0;
         if (wish.part().hasSheet()) {
             for (Sheet sheet : sheets) {
-                parts.add(Layout.ofSheet(sheet, wish, PrintFonts.SHARED, page));
+                parts.add(SheetLayout.ofSheet(sheet, wish, PrintFonts.SHARED, page));
                 page += parts.getLast().pages();
             }
         }
         if (wish.part().hasKey()) {
             for (Sheet sheet : sheets) {
-                parts.add(Layout.ofKey(sheet, wish, PrintFonts.SHARED, page));
+                parts.add(SheetLayout.ofKey(sheet, wish, PrintFonts.SHARED, page));
                 page += parts.getLast().pages();
             }
         }

@@ -120,7 +120,13 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
     /// The largest figures with which so many rows still go on a page below the head of a sheet.
     private static double highestFigures(int rows, Setting setting) {
         double head = setting.pick(140, 190);
-        double room = setting.page().bottom() - setting.page().top() - head - above(setting) - SIDE - setting.size().box();
+        double room =
+                setting.page().bottom()
+                        - setting.page().top()
+                        - head
+                        - above(setting)
+                        - SIDE
+                        - setting.size().box();
         return Math.max(setting.size().leastFigures(), room / (rows * CLOSE));
     }
 

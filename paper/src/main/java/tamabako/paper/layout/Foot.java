@@ -16,7 +16,6 @@ record Foot(String name, Setting setting) {
         String shown = Lines.of(setting, Face.REGULAR, size, name, room, 1).getFirst();
         return List.of(
                 new Words(setting.left(), baseline, Face.REGULAR, size, Ink.SOFT, shown),
-                setting.endingAt(
-                        setting.right(), baseline, Face.REGULAR, size, Ink.SOFT, number));
+                setting.endingAt(setting.right(), baseline, Face.REGULAR, size, Ink.SOFT, number));
     }
 }

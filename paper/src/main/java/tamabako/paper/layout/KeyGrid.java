@@ -60,7 +60,8 @@ final class KeyGrid implements Piece {
                 rows.add(answer(flow, answers.get(i), left, flow.y() + pitch(air) * 0.7));
             }
             flow.down(pitch(air));
-            flow.decorate(new Rule(setting.left(), flow.y(), setting.right(), flow.y(), 0.4, Ink.HAIR));
+            flow.decorate(
+                    new Rule(setting.left(), flow.y(), setting.right(), flow.y(), 0.4, Ink.HAIR));
         }
         flow.put(new Element.Group(Role.TABLE, rows));
         flow.down(setting.pick(12, 18));

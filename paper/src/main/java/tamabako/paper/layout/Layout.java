@@ -46,8 +46,7 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
     }
 
     private Flow laid(int firstPage, double[] airs) {
-        Flow flow =
-                new Flow(setting.page(), firstPage, setting.page().top() + head.laterHeight());
+        Flow flow = new Flow(setting.page(), firstPage, setting.page().top() + head.laterHeight());
         head.lay(flow);
         for (int i = 0; i < blocks.size(); i++) {
             Piece piece = blocks.get(i).piece();

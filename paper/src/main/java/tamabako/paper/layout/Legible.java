@@ -23,7 +23,7 @@ final class Legible {
         check(wish.name().orElse(""), "pupil", "", measure);
         check(wish.date().orElse(""), "day", "", measure);
         int place = 0;
-        for (Numbered numbered : Numbered.of(sheet)) {
+        for (Numbered numbered : Numbered.of(sheet.problems())) {
             place++;
             String unit = numbered.problem().terms().unit().orElse("");
             check(numbered.label() + unit, "label", String.valueOf(place), measure);

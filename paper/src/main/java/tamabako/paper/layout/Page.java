@@ -1,6 +1,6 @@
 package tamabako.paper.layout;
 
-import tamabako.paper.wish.Format;
+import tamabako.paper.wish.PageSize;
 
 /// A page and the room on it. Lengths are points (1/72 inch) from the top left corner.
 ///
@@ -22,28 +22,24 @@ public record Page(
     /// What printers leave free at the edges, in millimetres.
     private static final double EDGE = 5;
 
-    /// A page of `format`, upright. On A4 all that is printed stays within 178 by 259 mm in its
+    /// A page of that size, upright. On A4 all that is printed stays within 178 by 259 mm in its
     /// middle, so that it also prints whole on Letter paper and two punched holes meet no figure.
-    public static Page of(Format format) {
+    public static Page of(PageSize size) {
         double margin =
-                switch (format) {
+                switch (size) {
                     case A4, B4 -> 19 * MM;
                     case LETTER -> 14 * MM;
                 };
-        double foot = format.height() * MM - margin;
+        double foot = size.height() * MM - margin;
         return new Page(
-                format.width() * MM,
-                format.height() * MM,
-                SIDE,
-                margin,
-                foot - ABOVE_FOOT,
-                foot);
+                size.width() * MM, size.height() * MM, SIDE, margin, foot - ABOVE_FOOT, foot);
     }
 
     /// The same paper lying on its long side, printed as near to its edges as printers can.
     public Page lying() {
         double edge = EDGE * MM;
-        return new Page(height, width, edge, edge, width - edge, width - edge);
+        return new Page(
+                /* width= */ height, /* height= */ width, edge, edge, width - edge, width - edge);
     }
 
     /// Where print ends at the right.

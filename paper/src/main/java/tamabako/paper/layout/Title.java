@@ -50,8 +50,7 @@ record Title(String text, String label, Setting setting) {
                     .draw(marks, setting, left, setting.right(), baseline, size);
         } else {
             marks.add(
-                    setting.endingAt(
-                            setting.right(), baseline, Face.BOLD, size, Ink.SOFT, label));
+                    setting.endingAt(setting.right(), baseline, Face.BOLD, size, Ink.SOFT, label));
         }
         return marks;
     }

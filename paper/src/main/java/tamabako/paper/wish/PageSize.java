@@ -3,7 +3,7 @@ package tamabako.paper.wish;
 import java.util.Locale;
 
 /// The paper that is printed on. Lengths are millimetres.
-public enum Format {
+public enum PageSize {
     /// ISO 216.
     A4(210, 297),
     /// JIS P 0138, the paper of the JCCI proficiency test (shuzan.jp/kentei/shuzan); not the B4 of
@@ -15,7 +15,7 @@ public enum Format {
     private final double width;
     private final double height;
 
-    Format(double width, double height) {
+    PageSize(double width, double height) {
         this.width = width;
         this.height = height;
     }
