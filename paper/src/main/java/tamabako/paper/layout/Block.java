@@ -1,4 +1,13 @@
 package tamabako.paper.layout;
 
 /// A section of print: its heading and its body.
-record Block(SectionHead head, Piece piece) {}
+record Block(Over head, Piece piece) {
+
+    /// What stands over a body.
+    interface Over {
+
+        void lay(Flow flow);
+
+        double height();
+    }
+}

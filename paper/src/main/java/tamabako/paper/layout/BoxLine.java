@@ -10,9 +10,6 @@ import tamabako.problems.PadLine;
 
 /// Lines with no sum: what a slip pad asks for, or nothing but the number of a called problem; each
 /// with a box for the answer.
-///
-/// @param cells the words of each line, cell by cell
-/// @param widths the widths of the cells, in points
 final class BoxLine implements ListLine {
 
     private static final double STEP = 0.5;

@@ -18,9 +18,22 @@ final class ColumnBlocks implements Piece {
     private final Setting setting;
 
     ColumnBlocks(Section section, Setting setting) {
-        this.columns = section.problems().stream().map(PrintedColumn::of).toList();
+        this(section.problems().stream().map(PrintedColumn::of).toList(), setting);
+    }
+
+    private ColumnBlocks(List<PrintedColumn> columns, Setting setting) {
+        this.columns = columns;
         this.shape = ColumnShape.of(columns, setting);
         this.setting = setting;
+    }
+
+    /// The columns for who calls them, with the answers.
+    static ColumnBlocks called(Section section, Setting setting) {
+        return new ColumnBlocks(
+                section.problems().stream()
+                        .map(each -> PrintedColumn.called(each, setting.words()))
+                        .toList(),
+                setting);
     }
 
     /// Blocks hang together in themselves; between two of them a page may turn.

@@ -50,7 +50,7 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
         head.lay(flow);
         for (int i = 0; i < blocks.size(); i++) {
             Piece piece = blocks.get(i).piece();
-            SectionHead over = blocks.get(i).head();
+            Block.Over over = blocks.get(i).head();
             int from = flow.put();
             flow.require(over.height() + piece.opening(airs[i]));
             flow.open(piece.hangsTogether());

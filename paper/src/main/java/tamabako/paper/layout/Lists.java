@@ -26,6 +26,11 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
         return new Lists(line, halves ? runs : List.of(all), setting.pick(8, 10));
     }
 
+    /// Lists of so many lines without any such halves.
+    static Lists of(int lines, ListLine line, Setting setting) {
+        return new Lists(line, List.of(lines), setting.pick(4, 6));
+    }
+
     @Override
     public boolean hangsTogether() {
         return true;
@@ -50,6 +55,11 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
             }
         }
         flow.down(after);
+    }
+
+    /// The height of all lines at their closest, with the clear room below.
+    double height() {
+        return lines(runs.stream().mapToInt(Integer::intValue).sum()) * line.pitch(0) + after;
     }
 
     private void layRun(Flow flow, int first, int end, double pitch) {

@@ -24,8 +24,7 @@ final class Notes {
         }
         boolean oneRuleEach = byUnit.values().stream().allMatch(rules -> rules.size() == 1);
         return Stream.of(false, true)
-                .filter(byUnit::containsKey)
-                .flatMap(unit -> byUnit.get(unit).values().stream())
+                .flatMap(unit -> byUnit.getOrDefault(unit, Map.of()).values().stream())
                 .flatMap(some -> told(some, oneRuleEach, byUnit.size() > 1, words).stream())
                 .toList();
     }

@@ -10,7 +10,8 @@ import tamabako.paper.words.PrintWords;
 ///
 /// @param points what stands at the right; empty for nothing
 /// @param notes lines of the rule for the answers
-record SectionHead(String heading, String points, List<String> notes, Setting setting) {
+record SectionHead(String heading, String points, List<String> notes, Setting setting)
+        implements Block.Over {
 
     private static final double RULE = 0.6;
     private static final int MOST_LINES = 4;
@@ -39,7 +40,8 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
         return new SectionHead(name, points, notes, setting);
     }
 
-    void lay(Flow flow) {
+    @Override
+    public void lay(Flow flow) {
         double size = headingSize();
         flow.down(size);
         List<Mark> marks = new ArrayList<>();
@@ -58,7 +60,8 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
         flow.down(below());
     }
 
-    double height() {
+    @Override
+    public double height() {
         return headingSize() * 1.4 + notes.size() * noteHeight() + below();
     }
 

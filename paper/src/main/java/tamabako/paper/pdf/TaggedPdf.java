@@ -27,16 +27,6 @@ public final class TaggedPdf implements AutoCloseable {
     private final StructureTree tree = new StructureTree();
     private final DocumentFonts fonts = new DocumentFonts(document);
 
-    /// The file that holds the pages of `parts`, one part after the other.
-    ///
-    /// @param parts laid so that each begins where the one before ends
-    public static byte[] of(List<Laid> parts, Description description) {
-        try (TaggedPdf pdf = new TaggedPdf()) {
-            parts.forEach(pdf::add);
-            return pdf.finish(description);
-        }
-    }
-
     /// How many pages there are so far; the next part begins with this number.
     public int pages() {
         return pages.size();
