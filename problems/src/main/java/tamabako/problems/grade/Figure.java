@@ -20,8 +20,10 @@ public enum Figure {
     SPLIT,
     /// How many rows a column has.
     ROWS,
-    /// How many columns are mixed, where they stand, and how many rows are taken.
+    /// How many columns are mixed, and where they stand.
     SIGNS,
+    /// How many rows of a mixed column are taken.
+    MINUS_ROWS,
     /// Answers below zero.
     NEGATIVE,
     /// Numbers with decimals.
@@ -45,6 +47,6 @@ public enum Figure {
 
     /// The word used in files.
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/// How many rows a column has, and of how many digits. Decimals count as digits.
+/// How many rows a column has, and of how many digits. Decimals count as digits, see [Amounts].
 public sealed interface Lengths {
 
     /// How many rows, the first included.

@@ -10,8 +10,7 @@ import tamabako.problems.grade.Grade;
 /// @param ladder the name of the ladder that the grade is of
 /// @param form which of several equal forms it is, from 1
 /// @param sections in the order of the grade
-public record Paper(
-        String id, String ladder, Grade grade, int form, List<PaperSection> sections) {
+public record Paper(String id, String ladder, Grade grade, int form, List<PaperSection> sections) {
 
     public Paper {
         sections = List.copyOf(sections);
