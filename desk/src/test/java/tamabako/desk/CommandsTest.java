@@ -76,7 +76,7 @@ class CommandsTest {
 
         assertThat(exit).isEqualTo(1);
         assertThat(out.toString()).isEmpty();
-        assertThat(err.toString()).contains("No column of 3 rows");
+        assertThat(err.toString()).contains("only complements to five");
         String nearest =
                 err.toString().lines().filter(l -> l.startsWith("Nearest")).findFirst().get();
         String[] again = nearest.substring("Nearest: tamabako ".length()).split(" ", -1);

@@ -187,7 +187,8 @@ public final class MakeCommand implements Callable<Integer> {
                                         ? EnumSet.allOf(Technique.class)
                                         : named(techniques))
                         .requiring(named(required))
-                        .goingBelowZero(belowZero);
+                        .goingBelowZero(belowZero)
+                        .withCustomsOfPractice();
             }
             case product -> new ProductWish(multiplicand, multiplier);
             case quotient -> new QuotientWish(divisor, quotient);

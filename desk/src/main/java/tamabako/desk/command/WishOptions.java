@@ -8,6 +8,7 @@ import tamabako.problems.making.ProductWish;
 import tamabako.problems.making.QuotientWish;
 import tamabako.problems.making.RootWish;
 import tamabako.problems.making.Wish;
+import tamabako.problems.making.column.Lengths;
 
 /// A wish as the options of `make`, to be typed again.
 final class WishOptions {
@@ -17,25 +18,29 @@ final class WishOptions {
     static String of(Wish wish) {
         return switch (wish) {
             case ColumnWish column -> column(column);
-            case ProductWish(int multiplicand, int multiplier) ->
+            case ProductWish products ->
                     "--kind product --multiplicand %d --multiplier %d"
-                            .formatted(multiplicand, multiplier);
-            case QuotientWish(int divisor, int quotient) ->
-                    "--kind quotient --divisor %d --quotient %d".formatted(divisor, quotient);
-            case RootWish(int degree, int digits) ->
-                    "--kind root --degree %d --root-digits %d".formatted(degree, digits);
+                            .formatted(
+                                    products.multiplicand().most(), products.multiplier().most());
+            case QuotientWish quotients ->
+                    "--kind quotient --divisor %d --quotient %d"
+                            .formatted(quotients.divisor().most(), quotients.quotient().most());
+            case RootWish roots ->
+                    "--kind root --degree %d --root-digits %d"
+                            .formatted(roots.degree(), roots.digits().most());
         };
     }
 
     private static String column(ColumnWish wish) {
         StringBuilder options = new StringBuilder();
         options.append("--rows ").append(wish.rows());
-        options.append(" --digits ").append(wish.leastDigits());
-        if (wish.mostDigits() != wish.leastDigits()) {
-            options.append("-").append(wish.mostDigits());
-        }
-        options.append(wish.minusRows() > 0 ? " --minus " + wish.minusRows() : "");
-        options.append(wish.places() > 0 ? " --places " + wish.places() : "");
+        Lengths lengths = wish.shape().lengths();
+        int minus = wish.signs().leastMinus();
+        int places = wish.shape().places();
+        options.append(" --digits ").append(lengths.least());
+        options.append(lengths.most() == lengths.least() ? "" : "-" + lengths.most());
+        options.append(minus > 0 ? " --minus " + minus : "");
+        options.append(places > 0 ? " --places " + places : "");
         if (wish.allowed().size() < Technique.values().length) {
             options.append(" --techniques ").append(words(wish.allowed()));
         }

@@ -6,10 +6,13 @@ import java.util.Set;
 import tamabako.desk.web.Words;
 import tamabako.frame.Technique;
 import tamabako.problems.Problem;
+import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
 import tamabako.problems.making.Wish;
+import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.words.ProblemWords;
+import tamabako.problems.words.Sayable;
 
 /// Grants the wish of a form, or tells beside its fields why it cannot be granted.
 ///
@@ -26,13 +29,17 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
         if (asked.wish().isEmpty()) {
             return new Granting(List.of(), Optional.empty());
         }
-        return switch (Maker.make(asked.wish().get(), asked.count(), seed)) {
+        return switch (Maker.make(customary(asked.wish().get()), asked.count(), seed)) {
             case Made.Found(List<Problem> problems, _) -> new Granting(problems, Optional.empty());
             case Made.Impossible(_, Made.Reason reason, Optional<Wish> nearest) ->
                     blame(asked, reason, nearest, words);
             case Made.NotFound(_, Made.Reason reason) ->
                     blame(asked, reason, Optional.empty(), words);
         };
+    }
+
+    private static Wish customary(Wish wish) {
+        return wish instanceof ColumnWish columns ? columns.withCustomsOfPractice() : wish;
     }
 
     private static Granting blame(
@@ -58,11 +65,27 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
     private static String field(Made.Reason reason) {
         return switch (reason) {
             case Made.Reason.OutOfRange range -> field(range.part());
-            case Made.Reason.RequiredNotAllowed _, Made.Reason.NoColumnWithAll _ -> "practise";
-            case Made.Reason.NoSuchColumn _, Made.Reason.NothingAllowed _ -> "technique";
+            case Made.Reason.RequiredNotAllowed _ -> "practise";
+            case Made.Reason.NothingAllowed _ -> "technique";
             case Made.Reason.OnlySoMany _ -> "count";
-            case Made.Reason.NoneFound _, Made.Reason.NoMoreFound _ -> "whole";
+            case Made.Reason.Clash(List<Sayable> wishes) -> field(wishes);
+            case Made.Reason.NoneFound _,
+                    Made.Reason.NoMoreFound _,
+                    Made.Reason.CustomNeeds _,
+                    Made.Reason.CustomNeedsDecimals _,
+                    Made.Reason.CustomNotMet _ ->
+                    "whole";
         };
+    }
+
+    /// A clash stands beside what is practised or learnt, if that is part of it.
+    private static String field(List<Sayable> wishes) {
+        if (wishes.stream().anyMatch(HandCondition.TechniqueCount.class::isInstance)) {
+            return "practise";
+        }
+        return wishes.stream().anyMatch(HandCondition.OnlyTechniques.class::isInstance)
+                ? "technique"
+                : "whole";
     }
 
     private static String field(Made.Part part) {
@@ -71,7 +94,8 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case ROWS -> "rows";
             case LEAST_DIGITS -> "least";
             case MOST_DIGITS -> "most";
-            case MINUS_ROWS -> "minus";
+            case DIGITS_IN_ALL, STROKES_WITHIN -> "whole";
+            case MINUS_ROWS, MOST_MINUS_ROWS -> "minus";
             case PLACES -> "places";
             case MULTIPLICAND_DIGITS -> "multiplicand";
             case MULTIPLIER_DIGITS -> "multiplier";
@@ -79,6 +103,16 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case QUOTIENT_DIGITS -> "quotient";
             case DEGREE -> "degree";
             case ROOT_DIGITS -> "digits";
+            case DIGITS,
+                    ANSWER_PLACES,
+                    DECIMALS,
+                    INNER_ZEROS,
+                    REVISED,
+                    LINES,
+                    LEAVES,
+                    SPAN,
+                    GRADE ->
+                    "whole";
         };
     }
 }

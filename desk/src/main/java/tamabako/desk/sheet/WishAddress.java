@@ -36,21 +36,21 @@ final class WishAddress {
     private static Map<String, String> fields(Wish wish) {
         return switch (wish) {
             case ColumnWish columns -> fields(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
+            case ProductWish products ->
                     Map.of(
                             "kind", "product",
-                            "multiplicand", String.valueOf(multiplicand),
-                            "multiplier", String.valueOf(multiplier));
-            case QuotientWish(int divisor, int quotient) ->
+                            "multiplicand", String.valueOf(products.multiplicand().most()),
+                            "multiplier", String.valueOf(products.multiplier().most()));
+            case QuotientWish quotients ->
                     Map.of(
                             "kind", "quotient",
-                            "divisor", String.valueOf(divisor),
-                            "quotient", String.valueOf(quotient));
-            case RootWish(int degree, int digits) ->
+                            "divisor", String.valueOf(quotients.divisor().most()),
+                            "quotient", String.valueOf(quotients.quotient().most()));
+            case RootWish roots ->
                     Map.of(
                             "kind", "root",
-                            "degree", String.valueOf(degree),
-                            "digits", String.valueOf(digits));
+                            "degree", String.valueOf(roots.degree()),
+                            "digits", String.valueOf(roots.digits().most()));
         };
     }
 
@@ -58,10 +58,10 @@ final class WishAddress {
         Map<String, String> fields = new TreeMap<>();
         fields.put("kind", "column");
         fields.put("rows", String.valueOf(columns.rows()));
-        fields.put("least", String.valueOf(columns.leastDigits()));
-        fields.put("most", String.valueOf(columns.mostDigits()));
-        fields.put("minus", String.valueOf(columns.minusRows()));
-        fields.put("places", String.valueOf(columns.places()));
+        fields.put("least", String.valueOf(columns.shape().lengths().least()));
+        fields.put("most", String.valueOf(columns.shape().lengths().most()));
+        fields.put("minus", String.valueOf(columns.signs().leastMinus()));
+        fields.put("places", String.valueOf(columns.shape().places()));
         fields.put(
                 "practise",
                 columns.required().stream()

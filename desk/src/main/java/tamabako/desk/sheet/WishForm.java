@@ -76,15 +76,13 @@ final class WishForm {
                 allowed.add(technique);
             }
         }
-        return new ColumnWish(
-                form.whole("rows", 2, MOST_ROWS),
-                digits("least"),
-                digits("most"),
-                form.whole("minus", 0, MOST_ROWS),
-                form.whole("places", 0, 15),
-                allowed,
-                required(),
-                form.isTicked("below", "yes"));
+        return ColumnWish.of(form.whole("rows", 2, MOST_ROWS), 1)
+                .withDigits(digits("least"), digits("most"))
+                .withMinusRows(form.whole("minus", 0, MOST_ROWS))
+                .withPlaces(form.whole("places", 0, 15))
+                .allowing(allowed)
+                .requiring(required())
+                .goingBelowZero(form.isTicked("below", "yes"));
     }
 
     private Set<Technique> required() {

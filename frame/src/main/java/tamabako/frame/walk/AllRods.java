@@ -66,4 +66,17 @@ final class AllRods {
     static long lower(long raised) {
         return (raised << 1) & UPPER;
     }
+
+    /// Over how many rods the longest of the `carries` runs on, where there is one.
+    ///
+    /// One runs on from a rod that passes ten only with it.
+    static int longestRun(long seen, long raised, long carries) {
+        long passing = ((carries >>> 4) & ONES) << 3;
+        long passingAlone = (seen & raised) | ((seen | raised) & fives(seen, raised));
+        int longest = 1;
+        for (long on = passing & ~passingAlone; on != 0; on &= on >>> 4) {
+            longest++;
+        }
+        return longest;
+    }
 }

@@ -23,7 +23,7 @@ import tamabako.frame.Unworkable;
 public final class ColumnWalk {
 
     private final Loan loan;
-    private final Tally tally = new Tally();
+    private final Tally tally;
     private long rods;
     private int rows;
     private long firstRow;
@@ -37,7 +37,18 @@ public final class ColumnWalk {
     /// A walk for numbers packed with `places` decimals, 0 to 14. They matter only to a total below
     /// zero, whose loan never comes from right of the unit rod.
     public ColumnWalk(int places) {
+        this(places, false);
+    }
+
+    private ColumnWalk(int places, boolean runs) {
         this.loan = new Loan(places);
+        this.tally = new Tally(runs);
+    }
+
+    /// A walk for numbers packed with `places` decimals that also measures how far carries and
+    /// borrows run on.
+    public static ColumnWalk measuringRuns(int places) {
+        return new ColumnWalk(places, true);
     }
 
     /// Walks the first `count` rows of `column` from a cleared frame.

@@ -18,8 +18,13 @@ public final class Tally {
     private int passed;
     private int borrows;
     private int strokes;
+    private int longestRun;
+    private final boolean runs;
 
-    Tally() {}
+    /// A tally that also measures how far carries and borrows run on, if `runs`.
+    Tally(boolean runs) {
+        this.runs = runs;
+    }
 
     void clear() {
         digits = 0;
@@ -28,6 +33,7 @@ public final class Tally {
         passed = 0;
         borrows = 0;
         strokes = 0;
+        longestRun = 0;
     }
 
     /// Counts a row: `raised` digits on rods `seen` from its `side`, with all their `carries`.
@@ -50,6 +56,9 @@ public final class Tally {
                         + Long.bitCount((raised ^ five) & AllRods.UPPER)
                         + Long.bitCount(carriedFive)
                         + carried;
+        if (runs && carried != 0) {
+            longestRun = Math.max(longestRun, AllRods.longestRun(seen, raised, carries));
+        }
     }
 
     /// How many steps there are by `technique`.
@@ -110,6 +119,17 @@ public final class Tally {
     /// How many steps borrow one.
     public int borrows() {
         return borrows;
+    }
+
+    /// Over how many rods the longest carry or borrow runs on: none without any, over two in 95 +
+    /// 7.
+    ///
+    /// @throws IllegalStateException if the walk was not made to measure it
+    public int longestRun() {
+        if (!runs) {
+            throw new IllegalStateException("This walk does not measure how far carries run on.");
+        }
+        return longestRun;
     }
 
     /// How many strokes the steps take: an upper bead is one, a block of lower beads is one.

@@ -3,18 +3,20 @@ package tamabako.problems.making;
 import java.util.HashSet;
 import java.util.Set;
 import tamabako.frame.Technique;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// A column wish as the searches read it: sets of techniques as bits, rows as whole numbers.
 ///
 /// @param lastIsPlus whether the last row is never taken
 /// @param allowed the bits of the allowed techniques
 /// @param required the bits of the techniques that must occur
-record Asked(ColumnWish wish, boolean lastIsPlus, int allowed, int required) {
+record Asked(PlainColumns wish, boolean lastIsPlus, int allowed, int required) {
 
     /// Of so many columns the one with the fewest rows alike is taken.
     static final int BEST_OF = 2000;
 
-    static Asked of(ColumnWish wish, boolean lastIsPlus) {
+    static Asked of(PlainColumns wish, boolean lastIsPlus) {
         return new Asked(wish, lastIsPlus, Rods.bits(wish.allowed()), Rods.bits(wish.required()));
     }
 

@@ -11,6 +11,8 @@ import java.util.Set;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.Terms;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.words.Sayable;
 
 /// Makes the columns of one set.
 final class ColumnMaker {
@@ -24,28 +26,29 @@ final class ColumnMaker {
     private final ColumnWish wish;
     private final int count;
     private final Draws draws;
+    private final Avoided avoided;
     private final List<Problem> problems = new ArrayList<>();
     private final Set<List<BigDecimal>> seen = new HashSet<>();
 
-    private ColumnMaker(ColumnWish wish, int count, long seed) {
+    private ColumnMaker(ColumnWish wish, int count, long seed, Avoided avoided) {
         this.wish = wish;
         this.count = count;
         this.draws = new Draws(seed);
+        this.avoided = avoided;
     }
 
-    static Made make(ColumnWish wish, int count, long seed) {
-        return switch (ColumnSearch.of(wish)) {
-            case Way.Drawn drawn -> new ColumnMaker(wish, count, seed).draw(drawn, seed);
+    static Made make(ColumnWish wish, int count, long seed, Avoided avoided) {
+        return switch (ColumnSearch.of(PlainColumns.of(wish))) {
+            case Way.Drawn drawn -> new ColumnMaker(wish, count, seed, avoided).draw(drawn, seed);
             case Way.GaveUp(int tries) -> new Made.NotFound(wish, new Made.Reason.NoneFound(tries));
             case Way.Nothing() -> new Made.Impossible(wish, whyNothing(wish), Nearby.to(wish));
         };
     }
 
     private static Made.Reason whyNothing(ColumnWish wish) {
-        return wish.required().isEmpty()
-                ? new Made.Reason.NoSuchColumn(wish.rows(), wish.minusRows(), wish.allowed())
-                : new Made.Reason.NoColumnWithAll(
-                        wish.rows(), wish.minusRows(), wish.allowed(), wish.required());
+        List<Sayable> all = new ArrayList<>(List.of(wish.shape(), wish.signs()));
+        all.addAll(wish.conditions());
+        return new Made.Reason.Clash(all);
     }
 
     private Made draw(Way.Drawn way, long seed) {
@@ -72,22 +75,35 @@ final class ColumnMaker {
     }
 
     private boolean add(long[] rows) {
+        Column column = column(rows);
+        return wish.missedBy(column).isEmpty()
+                && !avoided.contains(column)
+                && seen.add(column.rows())
+                && problems.add(column);
+    }
+
+    private Column column(long[] rows) {
         List<BigDecimal> numbers = new ArrayList<>(rows.length);
         for (long row : rows) {
-            numbers.add(BigDecimal.valueOf(row, wish.places()));
+            numbers.add(BigDecimal.valueOf(row, wish.shape().places()));
         }
-        String number = Integer.toString(problems.size() + 1);
-        return seen.add(numbers) && problems.add(new Column(number, numbers, Terms.PLAIN));
+        return new Column(Integer.toString(problems.size() + 1), numbers, Terms.PLAIN);
     }
 
     /// Chance brings no more: fills the set from the list of all columns, if they can be listed.
     private Made fill(long seed) {
-        Optional<Completions> weighed = Completions.of(Asked.of(wish, false));
+        Optional<Completions> weighed = Completions.of(Asked.of(PlainColumns.of(wish), false));
         if (weighed.isEmpty()) {
             return new Made.NotFound(
                     wish, new Made.Reason.NoMoreFound(problems.size(), MOST_ALIKE));
         }
         List<long[]> all = weighed.get().all(MOST_LISTED);
+        boolean listed = all.size() < MOST_LISTED;
+        all.removeIf(rows -> avoided.contains(column(rows)));
+        if (all.size() < count && !listed) {
+            return new Made.NotFound(
+                    wish, new Made.Reason.NoMoreFound(problems.size(), MOST_ALIKE));
+        }
         if (all.size() < count) {
             return new Made.Impossible(
                     wish, new Made.Reason.OnlySoMany(count, all.size()), Optional.empty());

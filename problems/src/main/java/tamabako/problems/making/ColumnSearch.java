@@ -3,6 +3,7 @@ package tamabako.problems.making;
 import java.util.List;
 import java.util.Optional;
 import tamabako.frame.Technique;
+import tamabako.problems.making.draw.Draws;
 
 /// Finds the way to draw columns for a wish: evenly where that is cheap; and where nothing is
 /// found, with the proof that there is nothing if the wish is small enough.
@@ -30,13 +31,13 @@ final class ColumnSearch {
 
     private ColumnSearch() {}
 
-    static Way of(ColumnWish wish) {
+    static Way of(PlainColumns wish) {
         boolean carries = wish.allowed().stream().anyMatch(Technique::passesTen);
         if (carries) {
             return search(wish);
         }
         // Without a borrow no total falls below zero.
-        ColumnWish above = wish.goingBelowZero(false);
+        PlainColumns above = wish.goingBelowZero(false);
         boolean isLong = wish.mostDigits() > LONG && wish.leastDigits() == wish.mostDigits();
         return isLong && search(twoDigits(above)) instanceof Way.Nothing
                 ? new Way.Nothing()
@@ -46,11 +47,11 @@ final class ColumnSearch {
     /// Without carries every place of a column goes its own way. The highest has a digit in each
     /// row, and of the others one is enough to show whatever technique the highest does not; so
     /// columns of many digits exist only if columns of two do.
-    private static ColumnWish twoDigits(ColumnWish wish) {
+    private static PlainColumns twoDigits(PlainColumns wish) {
         return wish.withPlaces(0).withDigits(2, 2);
     }
 
-    private static Way search(ColumnWish wish) {
+    private static Way search(PlainColumns wish) {
         boolean canEndPlus = wish.minusRows() > 0 && wish.minusRows() <= wish.rows() - 2;
         if (canEndPlus && wish.mostDigits() <= SMALL) {
             Way way = of(Asked.of(wish, true));

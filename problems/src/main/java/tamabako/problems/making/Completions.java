@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Weighs how a column can go on from every running total, and draws by that weight: no try comes
 /// to nothing, every column is as likely as its rows are, and a weight of zero proves that there is

@@ -1,5 +1,8 @@
 package tamabako.problems.making;
 
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
+
 /// The rows of one length that may be worked next on rods as they stand.
 ///
 /// They are looked at digit by digit from the unit rod, with the carry (or borrow) that goes on to

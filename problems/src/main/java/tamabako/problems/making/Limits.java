@@ -1,19 +1,21 @@
 package tamabako.problems.making;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tamabako.frame.Technique;
 import tamabako.problems.making.Made.Part;
 import tamabako.problems.making.Made.Reason;
+import tamabako.problems.making.column.Lengths;
+import tamabako.problems.making.column.Shape;
+import tamabako.problems.making.column.Signs;
 
 /// What a wish may ask for at all, before anything is drawn.
 final class Limits {
 
     private static final int MOST_ROWS = 100;
     private static final int MOST_DIGITS = 16;
-    private static final int MOST_FACTOR_DIGITS = 15;
-    private static final int MOST_ROOT_DIGITS = 10;
 
     private Limits() {}
 
@@ -24,37 +26,47 @@ final class Limits {
         if (reason.isPresent()) {
             return reason.map(r -> new Made.Impossible(wish, r, Optional.empty()));
         }
-        return reason(wish).map(r -> new Made.Impossible(wish, r, Optional.of(clamped(wish))));
+        return reason(wish, count)
+                .map(r -> new Made.Impossible(wish, r, Optional.of(clamped(wish, count))));
     }
 
-    private static Optional<Reason> reason(Wish wish) {
+    private static Optional<Reason> reason(Wish wish, int count) {
         return switch (wish) {
             case ColumnWish columns -> columnReason(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
-                    range(Part.MULTIPLICAND_DIGITS, multiplicand, 1, MOST_FACTOR_DIGITS)
-                            .or(() ->
-                                    range(
-                                            Part.MULTIPLIER_DIGITS,
-                                            multiplier,
-                                            1,
-                                            MOST_FACTOR_DIGITS));
-            case QuotientWish(int divisor, int quotient) ->
-                    range(Part.DIVISOR_DIGITS, divisor, 1, MOST_FACTOR_DIGITS)
-                            .or(() -> range(Part.QUOTIENT_DIGITS, quotient, 1, MOST_FACTOR_DIGITS));
-            case RootWish(int degree, int digits) ->
-                    range(Part.DEGREE, degree, 2, 3)
-                            .or(() -> range(Part.ROOT_DIGITS, digits, 1, MOST_ROOT_DIGITS));
+            case ProductWish products -> PairLimits.of(products).reason(count);
+            case QuotientWish quotients -> PairLimits.of(quotients).reason(count);
+            case RootWish roots -> RootLimits.reason(roots);
         };
     }
 
     private static Optional<Reason> columnReason(ColumnWish wish) {
-        return range(Part.ROWS, wish.rows(), 2, MOST_ROWS)
-                .or(() -> range(Part.LEAST_DIGITS, wish.leastDigits(), 1, MOST_DIGITS))
+        int rows = wish.rows();
+        Signs signs = wish.signs();
+        return range(Part.ROWS, rows, 2, MOST_ROWS)
+                .or(() -> lengthReason(rows, wish.shape().lengths()))
                 .or(() ->
-                        range(Part.MOST_DIGITS, wish.mostDigits(), wish.leastDigits(), MOST_DIGITS))
-                .or(() -> range(Part.PLACES, wish.places(), 0, wish.leastDigits() - 1))
-                .or(() -> range(Part.MINUS_ROWS, wish.minusRows(), 0, wish.rows() - 1))
+                        range(
+                                Part.PLACES,
+                                wish.shape().places(),
+                                0,
+                                wish.shape().lengths().least() - 1))
+                .or(() -> range(Part.MINUS_ROWS, signs.leastMinus(), 0, rows - 1))
+                .or(() -> range(Part.MOST_MINUS_ROWS, signs.mostMinus(), signs.leastMinus(), rows))
+                .or(() -> range(Part.STROKES_WITHIN, wish.strokesWithin().orElse(0), 0, 100))
                 .or(() -> notAllowed(wish));
+    }
+
+    private static Optional<Reason> lengthReason(int rows, Lengths lengths) {
+        return range(Part.LEAST_DIGITS, lengths.least(), 1, MOST_DIGITS)
+                .or(() -> range(Part.MOST_DIGITS, lengths.most(), lengths.least(), MOST_DIGITS))
+                .or(() ->
+                        switch (lengths) {
+                            case Lengths.Between _ -> Optional.empty();
+                            case Lengths.Table(List<Integer> digits) ->
+                                    range(Part.ROWS, rows, digits.size(), digits.size());
+                            case Lengths.Total(int digits, int least, int most) ->
+                                    range(Part.DIGITS_IN_ALL, digits, rows * least, rows * most);
+                        });
     }
 
     private static Optional<Reason> notAllowed(ColumnWish wish) {
@@ -69,41 +81,58 @@ final class Limits {
                 : Optional.of(new Reason.RequiredNotAllowed(missing));
     }
 
-    private static Optional<Reason> range(Part part, int value, int least, int most) {
+    static Optional<Reason> range(Part part, int value, int least, int most) {
         return value >= least && value <= most
                 ? Optional.empty()
                 : Optional.of(new Reason.OutOfRange(part, value, least, most));
     }
 
-    private static Wish clamped(Wish wish) {
+    private static Wish clamped(Wish wish, int count) {
         return switch (wish) {
             case ColumnWish columns -> clampedColumns(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
-                    new ProductWish(
-                            Math.clamp(multiplicand, 1, MOST_FACTOR_DIGITS),
-                            Math.clamp(multiplier, 1, MOST_FACTOR_DIGITS));
-            case QuotientWish(int divisor, int quotient) ->
-                    new QuotientWish(
-                            Math.clamp(divisor, 1, MOST_FACTOR_DIGITS),
-                            Math.clamp(quotient, 1, MOST_FACTOR_DIGITS));
-            case RootWish(int degree, int digits) ->
-                    new RootWish(Math.clamp(degree, 2, 3), Math.clamp(digits, 1, MOST_ROOT_DIGITS));
+            case ProductWish products -> PairLimits.of(products).nearest(products, count);
+            case QuotientWish quotients -> PairLimits.of(quotients).nearest(quotients, count);
+            case RootWish roots -> RootLimits.nearest(roots);
         };
     }
 
     private static ColumnWish clampedColumns(ColumnWish wish) {
         int rows = Math.clamp(wish.rows(), 2, MOST_ROWS);
-        int least = Math.clamp(wish.leastDigits(), 1, MOST_DIGITS);
+        Lengths lengths = clamped(wish.shape().lengths(), rows);
+        Signs signs = wish.signs();
+        int minus = Math.clamp(signs.leastMinus(), 0, rows - 1);
+        int most = Math.clamp(signs.mostMinus(), minus, rows - 1);
         Set<Technique> allowed = EnumSet.noneOf(Technique.class);
         allowed.addAll(wish.allowed());
         allowed.addAll(wish.required());
         if (allowed.isEmpty()) {
             allowed.add(Technique.DIRECT);
         }
-        return wish.withRows(rows)
-                .withDigits(least, Math.clamp(wish.mostDigits(), least, MOST_DIGITS))
-                .withPlaces(Math.clamp(wish.places(), 0, least - 1))
-                .withMinusRows(Math.clamp(wish.minusRows(), 0, rows - 1))
-                .allowing(allowed);
+        ColumnWish near =
+                wish.with(
+                                new Shape(
+                                        rows,
+                                        lengths,
+                                        Math.clamp(wish.shape().places(), 0, lengths.least() - 1)))
+                        .withMinusRows(minus, most)
+                        .allowing(allowed);
+        return near.strokesWithin().isPresent()
+                ? near.withStrokesWithin(Math.clamp(near.strokesWithin().getAsInt(), 0, 100))
+                : near;
+    }
+
+    private static Lengths clamped(Lengths lengths, int rows) {
+        int least = Math.clamp(lengths.least(), 1, MOST_DIGITS);
+        int most = Math.clamp(lengths.most(), least, MOST_DIGITS);
+        return switch (lengths) {
+            case Lengths.Between _ -> new Lengths.Between(least, most);
+            case Lengths.Table(List<Integer> digits) ->
+                    digits.size() == rows
+                            ? new Lengths.Table(
+                                    digits.stream().map(n -> Math.clamp(n, least, most)).toList())
+                            : new Lengths.Between(least, most);
+            case Lengths.Total(int digits, _, _) ->
+                    new Lengths.Total(Math.clamp(digits, rows * least, rows * most), least, most);
+        };
     }
 }

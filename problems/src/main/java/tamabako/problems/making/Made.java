@@ -43,16 +43,25 @@ public sealed interface Made {
         /// Techniques are required that are not allowed.
         record RequiredNotAllowed(Set<Technique> required) implements Reason {}
 
-        /// No column is worked by the allowed techniques alone: every way was followed.
-        record NoSuchColumn(int rows, int minusRows, Set<Technique> allowed) implements Reason {}
-
-        /// No column is worked by the allowed techniques alone and has all of the required ones.
-        record NoColumnWithAll(
-                int rows, int minusRows, Set<Technique> allowed, Set<Technique> required)
-                implements Reason {}
+        /// These wishes cannot all be granted together, as is proved; with one of them left out,
+        /// the rest can.
+        record Clash(List<Sayable> wishes) implements Reason {
+            public Clash {
+                wishes = List.copyOf(wishes);
+            }
+        }
 
         /// There are such problems, only fewer than asked for.
         record OnlySoMany(int count, int there) implements Reason {}
+
+        /// A custom that cannot be kept where `part` is below `least`.
+        record CustomNeeds(Custom custom, Part part, int least) implements Reason {}
+
+        /// A custom about rounding, where no answer has decimals to round.
+        record CustomNeedsDecimals(Custom custom) implements Reason {}
+
+        /// No set of so many that were drawn keeps the customs; this one was broken most.
+        record CustomNotMet(Custom custom, int tries) implements Reason {}
 
         /// None was found in so many tries.
         record NoneFound(int tries) implements Reason {}
@@ -67,14 +76,33 @@ public sealed interface Made {
         ROWS,
         LEAST_DIGITS,
         MOST_DIGITS,
+        DIGITS_IN_ALL,
         MINUS_ROWS,
+        MOST_MINUS_ROWS,
+        STROKES_WITHIN,
         PLACES,
         MULTIPLICAND_DIGITS,
         MULTIPLIER_DIGITS,
         DIVISOR_DIGITS,
         QUOTIENT_DIGITS,
         DEGREE,
-        ROOT_DIGITS;
+        ROOT_DIGITS,
+        DIGITS,
+        ANSWER_PLACES,
+        DECIMALS,
+        INNER_ZEROS,
+        REVISED,
+        LINES,
+        LEAVES,
+        SPAN,
+        GRADE;
+
+        /// That `value` is out of range for this part; empty if it is in range.
+        public Optional<Reason> range(int value, int least, int most) {
+            return value >= least && value <= most
+                    ? Optional.empty()
+                    : Optional.of(new Reason.OutOfRange(this, value, least, most));
+        }
 
         @Override
         public String topic() {

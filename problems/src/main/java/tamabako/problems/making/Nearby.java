@@ -17,7 +17,7 @@ final class Nearby {
     static Optional<Wish> to(ColumnWish wish) {
         return Stream.of(resized(wish), taught(wish), Stream.of(open(wish)))
                 .flatMap(wishes -> wishes)
-                .filter(nearby -> ColumnSearch.of(nearby) instanceof Way.Drawn)
+                .filter(nearby -> ColumnSearch.of(PlainColumns.of(nearby)) instanceof Way.Drawn)
                 .map(Wish.class::cast)
                 .findFirst();
     }
@@ -27,8 +27,8 @@ final class Nearby {
                 .boxed()
                 .flatMap(by ->
                         Stream.of(
-                                wish.withMinusRows(wish.minusRows() + by),
-                                wish.withMinusRows(wish.minusRows() - by),
+                                wish.withMinusRows(wish.signs().leastMinus() + by),
+                                wish.withMinusRows(wish.signs().leastMinus() - by),
                                 wish.withRows(wish.rows() - by),
                                 wish.withRows(wish.rows() + by)))
                 .filter(nearby -> Limits.broken(nearby, 1).isEmpty());

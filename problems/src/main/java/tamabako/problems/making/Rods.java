@@ -3,6 +3,7 @@ package tamabako.problems.making;
 import java.util.Arrays;
 import java.util.Set;
 import tamabako.frame.Technique;
+import tamabako.problems.making.draw.Powers;
 
 /// The fast walk of makers: the rods of a modern frame as digits, on which rows are added and taken
 /// as a hand does it, noting only which techniques were used.

@@ -3,6 +3,7 @@ package tamabako.problems.making;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import tamabako.problems.making.draw.Draws;
 
 /// Draws one row after the other from those that may follow. Rows that leave many ways to go on are
 /// not favoured as they would have to be for an even draw, so this is only for wishes that are too

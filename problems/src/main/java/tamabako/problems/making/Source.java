@@ -1,6 +1,7 @@
 package tamabako.problems.making;
 
 import java.util.Optional;
+import tamabako.problems.making.draw.Draws;
 
 /// A way to draw columns.
 interface Source {

@@ -1,6 +1,7 @@
 package tamabako.problems.making;
 
 import java.util.Optional;
+import tamabako.problems.making.draw.Draws;
 
 /// Draws whole columns and keeps those that grant the wish. Every column that grants it is as
 /// likely as its rows are, so nothing is favoured; only rare wishes need another way.

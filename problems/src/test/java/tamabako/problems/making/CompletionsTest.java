@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import tamabako.frame.Technique;
+import tamabako.problems.making.draw.Draws;
 
 /// The weighing against every column written out and walked.
 class CompletionsTest {
@@ -28,8 +29,8 @@ class CompletionsTest {
                     Set<Technique> required = Columns.drawTechniques(draw);
                     required.retainAll(allowed);
                     int rows = draw.between(2, 4);
-                    ColumnWish wish =
-                            ColumnWish.of(rows, 1)
+                    PlainColumns wish =
+                            PlainColumns.of(rows, 1)
                                     .withMinusRows(draw.between(0, rows - 1))
                                     .allowing(allowed)
                                     .requiring(required);
@@ -47,8 +48,8 @@ class CompletionsTest {
 
     @Test
     void everyColumnIsDrawnAboutEquallyOften() {
-        ColumnWish wish =
-                ColumnWish.of(3, 1)
+        PlainColumns wish =
+                PlainColumns.of(3, 1)
                         .withMinusRows(1)
                         .allowing(DIRECT, FIVE_COMPLEMENT)
                         .requiring(FIVE_COMPLEMENT);
@@ -67,8 +68,8 @@ class CompletionsTest {
 
     @Test
     void wholeColumnsAreDrawnAsEvenly() {
-        ColumnWish wish =
-                ColumnWish.of(3, 1)
+        PlainColumns wish =
+                PlainColumns.of(3, 1)
                         .withMinusRows(1)
                         .allowing(DIRECT, FIVE_COMPLEMENT)
                         .requiring(FIVE_COMPLEMENT);

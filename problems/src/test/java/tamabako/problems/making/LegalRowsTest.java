@@ -6,6 +6,8 @@ import static tamabako.testkit.Property.forSeeds;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.making.draw.Powers;
 
 /// Rows looked at digit by digit against every row tried out on the rods.
 class LegalRowsTest {

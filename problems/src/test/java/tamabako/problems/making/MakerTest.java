@@ -85,7 +85,7 @@ class MakerTest {
                 .isInstanceOfSatisfying(
                         Made.Impossible.class,
                         made -> {
-                            assertThat(made.reason()).isInstanceOf(Reason.NoSuchColumn.class);
+                            assertThat(made.reason()).isInstanceOf(Reason.Clash.class);
                             assertThat(made.nearest()).contains(wish.withMinusRows(1));
                         });
         assertThat(Maker.make(wish.withMinusRows(4), 100, 0)).isInstanceOf(Made.Found.class);
@@ -285,15 +285,13 @@ class MakerTest {
         if (draw.chance(1, 2)) {
             required.add(draw.oneOf(List.copyOf(allowed)));
         }
-        return new ColumnWish(
-                rows,
-                least,
-                most,
-                draw.between(0, (rows - 1) / 2),
-                draw.between(0, least - 1),
-                allowed,
-                required,
-                draw.chance(1, 4));
+        return ColumnWish.of(rows, 1)
+                .withDigits(least, most)
+                .withMinusRows(draw.between(0, (rows - 1) / 2))
+                .withPlaces(draw.between(0, least - 1))
+                .allowing(allowed)
+                .requiring(required)
+                .goingBelowZero(draw.chance(1, 4));
     }
 
     private static void assertGranted(ColumnWish wish, Column column) {
@@ -301,11 +299,14 @@ class MakerTest {
         assertThat(rows).hasSize(wish.rows());
         assertThat(rows)
                 .allSatisfy(row -> {
-                    assertThat(row.precision()).isBetween(wish.leastDigits(), wish.mostDigits());
-                    assertThat(row.scale()).isEqualTo(wish.places());
+                    assertThat(row.precision())
+                            .isBetween(
+                                    wish.shape().lengths().least(), wish.shape().lengths().most());
+                    assertThat(row.scale()).isEqualTo(wish.shape().places());
                     assertThat(row.signum()).isNotZero();
                 });
-        assertThat(rows.stream().filter(row -> row.signum() < 0)).hasSize(wish.minusRows());
+        assertThat(rows.stream().filter(row -> row.signum() < 0))
+                .hasSize(wish.signs().leastMinus());
         assertThat(rows.getFirst().signum()).isPositive();
         assertThat(wish.allowed()).containsAll(Columns.techniques(rows));
         assertThat(Columns.techniques(rows)).containsAll(wish.required());
@@ -344,7 +345,8 @@ class MakerTest {
     private static int countByHand(ColumnWish wish, List<BigDecimal> rows) {
         if (rows.size() == wish.rows()) {
             boolean granted =
-                    rows.stream().filter(row -> row.signum() < 0).count() == wish.minusRows()
+                    rows.stream().filter(row -> row.signum() < 0).count()
+                                    == wish.signs().leastMinus()
                             && Columns.techniques(rows).containsAll(wish.required());
             return granted ? 1 : 0;
         }

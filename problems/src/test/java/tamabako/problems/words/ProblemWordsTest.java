@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tamabako.frame.Technique;
 import tamabako.problems.Unreadable;
+import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
 
@@ -58,6 +59,17 @@ class ProblemWordsTest {
         for (Made.Part part : Made.Part.values()) {
             for (String language : LANGUAGES) {
                 assertThat(ProblemWords.of(Locale.of(language)).say(part)).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everyCustomHasAName() throws ReflectiveOperationException {
+        for (Class<?> custom : Custom.class.getPermittedSubclasses()) {
+            for (String language : LANGUAGES) {
+                assertThat(ProblemWords.of(Locale.of(language)).say(sample(custom)))
+                        .isNotBlank()
+                        .doesNotContain("{");
             }
         }
     }
@@ -134,6 +146,9 @@ class ProblemWordsTest {
         }
         if (type == Made.Part.class) {
             return Made.Part.ROWS;
+        }
+        if (type == Custom.class) {
+            return new Custom.InnerZeros(1, 2);
         }
         if (type == Mark.Fault.class) {
             return new Mark.Fault.RemainderMissing();

@@ -119,8 +119,12 @@ public final class DemoClass {
         }
     }
 
+    private static Wish customary(Wish wish) {
+        return wish instanceof ColumnWish columns ? columns.withCustomsOfPractice() : wish;
+    }
+
     private Sheet sheet(Task task) {
-        Made made = Maker.make(task.wish(), task.problems(), chance.nextLong());
+        Made made = Maker.make(customary(task.wish()), task.problems(), chance.nextLong());
         if (made instanceof Made.Found found) {
             return new Sheet(Identity.readable(), task.title(), found.problems());
         }

@@ -1,4 +1,4 @@
-package tamabako.problems.making;
+package tamabako.problems.making.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,21 +1,21 @@
-package tamabako.problems.making;
+package tamabako.problems.making.draw;
 
 /// A stream of chance from one seed, the same on every machine for ever.
 ///
 /// The stream is SplitMix64 (Steele, Lea and Flood, "Fast splittable pseudorandom number
 /// generators", OOPSLA 2014).
-final class Draws {
+public final class Draws {
 
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     private long state;
 
-    Draws(long seed) {
+    public Draws(long seed) {
         state = seed;
     }
 
     /// The next 64 bits.
-    long bits() {
+    public long bits() {
         state += GOLDEN;
         long z = state;
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
@@ -25,7 +25,7 @@ final class Draws {
 
     /// A whole number from 0 to below `bound`, each equally likely: draws from the last, incomplete
     /// run of `bound` numbers are drawn again.
-    long below(long bound) {
+    public long below(long bound) {
         long drawn = bits() >>> 1;
         long number = drawn % bound;
         while (drawn - number + (bound - 1) < 0) {
@@ -36,12 +36,12 @@ final class Draws {
     }
 
     /// A whole number from `least` to `most`, both included, each equally likely.
-    long between(long least, long most) {
+    public long between(long least, long most) {
         return least + below(most - least + 1);
     }
 
     /// A number from 0 to below 1, in steps of 2^-53.
-    double part() {
+    public double part() {
         return (bits() >>> 11) * 0x1.0p-53;
     }
 }

@@ -1,7 +1,7 @@
-package tamabako.problems.making;
+package tamabako.problems.making.draw;
 
 /// Powers of ten and lengths of numbers, as far as a `long` goes.
-final class Powers {
+public final class Powers {
 
     private static final long[] POWERS = new long[19];
 
@@ -15,12 +15,12 @@ final class Powers {
     private Powers() {}
 
     /// `10^exponent`, for 0 to 18.
-    static long of(int exponent) {
+    public static long of(int exponent) {
         return POWERS[exponent];
     }
 
     /// How many digits `number` has, 1 for zero; it must not be below zero.
-    static int digits(long number) {
+    public static int digits(long number) {
         int digits = 1;
         while (digits < POWERS.length && number >= POWERS[digits]) {
             digits++;

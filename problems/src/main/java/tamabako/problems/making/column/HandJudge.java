@@ -1,0 +1,45 @@
+package tamabako.problems.making.column;
+
+import java.util.Optional;
+import java.util.Set;
+import tamabako.frame.Technique;
+
+/// Tells what the hand does otherwise than a condition asks.
+final class HandJudge {
+
+    private HandJudge() {}
+
+    static Optional<Missed> missed(HandCondition condition, Facts facts) {
+        return switch (condition) {
+            case HandCondition.OnlyTechniques(Set<Technique> allowed) -> other(allowed, facts);
+            case HandCondition.TechniqueCount(Technique technique, int least, int most) ->
+                    counted(technique, facts.count(technique), least, most);
+            case HandCondition.CarryRun(int rods) ->
+                    facts.longestRun() >= rods
+                            ? Optional.empty()
+                            : Optional.of(new Missed.ShortCarries(facts.longestRun(), rods));
+            case HandCondition.Strokes(int least, int most) ->
+                    facts.strokes() >= least && facts.strokes() <= most
+                            ? Optional.empty()
+                            : Optional.of(new Missed.StrokeCount(facts.strokes(), least, most));
+        };
+    }
+
+    private static Optional<Missed> other(Set<Technique> allowed, Facts facts) {
+        for (Technique technique : Technique.values()) {
+            if (!allowed.contains(technique) && facts.count(technique) > 0) {
+                return Optional.of(new Missed.OtherTechnique(technique, facts.count(technique)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Missed> counted(Technique technique, int times, int least, int most) {
+        if (times < least) {
+            return Optional.of(new Missed.TooSeldom(technique, times, least));
+        }
+        return times > most
+                ? Optional.of(new Missed.TooOften(technique, times, most))
+                : Optional.empty();
+    }
+}

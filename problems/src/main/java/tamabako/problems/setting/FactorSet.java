@@ -1,0 +1,111 @@
+package tamabako.problems.setting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiFunction;
+import tamabako.problems.grade.Format;
+import tamabako.problems.grade.Format.Answers;
+import tamabako.problems.grade.Format.Rounded;
+import tamabako.problems.grade.Span;
+import tamabako.problems.making.Custom;
+import tamabako.problems.making.Digits;
+import tamabako.problems.making.Numbers;
+import tamabako.problems.making.ProductWish;
+import tamabako.problems.making.QuotientWish;
+import tamabako.problems.making.RootWish;
+import tamabako.problems.making.Wish;
+
+/// So many products, quotients or roots to one wish.
+record FactorSet(Wish wish, int count) {
+
+    /// Sets for the products of a batch.
+    static List<FactorSet> each(Format.Products format, int count) {
+        return each(
+                format.inAll(),
+                count,
+                (digits, share) -> {
+                    ProductWish wish =
+                            ProductWish.inAll(
+                                            digits,
+                                            digits(format.multiplicand()),
+                                            digits(format.multiplier()))
+                                    .with(numbers(format.answers(), count));
+                    return wish.keeping(
+                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                });
+    }
+
+    /// Sets for the quotients of a batch.
+    static List<FactorSet> each(Format.Quotients format, int count) {
+        return each(
+                format.inAll(),
+                count,
+                (digits, share) -> {
+                    QuotientWish wish =
+                            QuotientWish.inAll(
+                                            digits,
+                                            digits(format.divisor()),
+                                            digits(format.quotient()))
+                                    .with(numbers(format.answers(), count));
+                    return wish.keeping(
+                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                });
+    }
+
+    /// Sets for the roots of a batch.
+    static List<FactorSet> each(Format.Roots format, int count) {
+        return List.of(
+                new FactorSet(
+                        new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty()),
+                        count));
+    }
+
+    /// As many problems of each number of digits in all, the odd ones of the shorter.
+    private static List<FactorSet> each(
+            Span inAll, int count, BiFunction<Integer, Integer, Wish> wish) {
+        int totals = inAll.most() - inAll.least() + 1;
+        List<FactorSet> sets = new ArrayList<>();
+        for (int i = 0; i < totals; i++) {
+            int share = count / totals + (i < count % totals ? 1 : 0);
+            if (share > 0) {
+                sets.add(new FactorSet(wish.apply(inAll.least() + i, share), share));
+            }
+        }
+        return sets;
+    }
+
+    /// Those of the customs that a set of `count` problems can keep.
+    private static List<Custom> possible(List<Custom> customs, Numbers numbers, int count) {
+        int decimals = numbers.decimals(count);
+        return customs.stream()
+                .filter(custom ->
+                        switch (custom) {
+                            case Custom.BothRoundings _ -> decimals >= 2;
+                            case Custom.SomeShort _ -> decimals >= 3;
+                            case Custom.InnerZeros(int least, _) -> count >= 5 * least;
+                            case Custom.Revised(int least) -> count >= 4 * least;
+                            case Custom.NoTies _,
+                                    Custom.EvenDigits _,
+                                    Custom.FewLeadingOnes _,
+                                    Custom.DifferentFirstDigits _,
+                                    Custom.EvenSplits _ ->
+                                    true;
+                        })
+                .toList();
+    }
+
+    private static Numbers numbers(Answers answers, int count) {
+        int share = (100 * answers.decimals() + count / 2) / count;
+        Optional<Integer> places = answers.rounded().map(Rounded::places);
+        return answers.unit()
+                .map(unit -> (Numbers) new Numbers.Amounts(unit, share))
+                .or(() -> places.map(asked -> new Numbers.Plain(asked, share)))
+                .orElseGet(Numbers.Whole::new);
+    }
+
+    private static Digits digits(Span span) {
+        return new Digits(span.least(), span.most());
+    }
+}
