@@ -175,7 +175,8 @@ public final class ClassBook implements AutoCloseable {
     /// The last `most` pieces of work, the newest first.
     public List<Work> latestWork(int most) {
         return book.ask(handle ->
- handle.createQuery("select * from work order by handed_at desc, id limit :most")
+                handle
+                        .createQuery("select * from work order by handed_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> Rows.workWithoutAnswers(row))
                         .list()

@@ -47,8 +47,7 @@ public final class PaperShelf {
     /// The last `most` sets of forms, the newest first.
     public List<KeptPapers.Entry> latest(int most) {
         return book.ask(handle ->
-                handle.createQuery(
-                                "select * from paper_set order by made_at desc, id limit :most")
+                handle.createQuery("select * from paper_set order by made_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> entry(row))
                         .list());

@@ -123,8 +123,7 @@ public final class PaperJson {
     private static JsonNode get(JsonNode node, String key, String example) {
         JsonNode value = node.get(key);
         if (value == null) {
-            throw new Unreadable(
-                    new Reason.MissingKey(key, "\"%s\":%s".formatted(key, example)));
+            throw new Unreadable(new Reason.MissingKey(key, "\"%s\":%s".formatted(key, example)));
         }
         return value;
     }
