@@ -15,26 +15,26 @@ import tamabako.problems.setting.json.PaperJson;
 /// problems, pads, and when it was made.
 public final class PaperShelf {
 
-    private final Transactions book;
+    private final Door door;
 
-    PaperShelf(Transactions book) {
-        this.book = book;
+    PaperShelf(Door door) {
+        this.door = door;
     }
 
     /// Puts papers in the book, all of them or none.
     public void keep(KeptPapers kept) {
         Paper first = kept.papers().getFirst();
-        book.tell(handle -> {
-            handle.createUpdate("insert into paper_set values (?, ?, ?, ?, ?, ?)")
+        door.tell(book -> {
+            book.createUpdate("insert into paper_set values (?, ?, ?, ?, ?, ?)")
                     .bind(0, kept.id())
                     .bind(1, first.ladder())
                     .bind(2, first.grade().id())
                     .bind(3, kept.papers().size())
                     .bind(4, kept.yaml())
-                    .bind(5, kept.madeAt().toString())
+                    .bind(5, Moments.write(kept.madeAt()))
                     .execute();
             for (Paper paper : kept.papers()) {
-                handle.createUpdate("insert into paper values (?, ?, ?, ?)")
+                book.createUpdate("insert into paper values (?, ?, ?, ?)")
                         .bind(0, paper.id())
                         .bind(1, kept.id())
                         .bind(2, paper.form())
@@ -46,8 +46,8 @@ public final class PaperShelf {
 
     /// The last `most` sets of forms, the newest first.
     public List<KeptPapers.Entry> latest(int most) {
-        return book.ask(handle ->
-                handle.createQuery("select * from paper_set order by made_at desc, id limit :most")
+        return door.ask(book ->
+                book.createQuery("select * from paper_set order by made_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> entry(row))
                         .list());
@@ -55,18 +55,18 @@ public final class PaperShelf {
 
     /// The forms of this name, if there are such.
     public Optional<KeptPapers> find(String id) {
-        return book.ask(handle ->
-                handle.createQuery("select * from paper_set where id = :id")
+        return door.ask(book ->
+                book.createQuery("select * from paper_set where id = :id")
                         .bind("id", id)
                         .map((row, _) -> new Kept(entry(row), row.getString("yaml")))
                         .findOne()
-                        .map(kept -> whole(handle, kept)));
+                        .map(kept -> whole(book, kept)));
     }
 
     /// The name of the forms that the paper of that printed name is one of, if it is in the book.
     public Optional<String> setOf(String paperId) {
-        return book.ask(handle ->
-                handle.createQuery("select set_id from paper where id = :id")
+        return door.ask(book ->
+                book.createQuery("select set_id from paper where id = :id")
                         .bind("id", paperId)
                         .mapTo(String.class)
                         .findOne());
@@ -75,10 +75,10 @@ public final class PaperShelf {
     /// A set before its forms are read.
     private record Kept(KeptPapers.Entry entry, String yaml) {}
 
-    private static KeptPapers whole(Handle handle, Kept kept) {
+    private static KeptPapers whole(Handle book, Kept kept) {
         Grade grade = grade(kept);
         List<Paper> papers =
-                handle.createQuery("select paper from paper where set_id = :set order by form")
+                book.createQuery("select paper from paper where set_id = :set order by form")
                         .bind("set", kept.entry().id())
                         .mapTo(String.class)
                         .map(line -> PaperJson.parse(line, grade))
@@ -94,8 +94,7 @@ public final class PaperShelf {
                         : Optional.empty();
         return grade.orElseThrow(() ->
                 new RecordsFailure(
-                        "The grade %s of the ladder %s, kept with the papers %s, cannot be read."
-                                .formatted(kept.entry().grade(), name, kept.entry().id())));
+                        new Reason.PapersNotRead(kept.entry().id(), name, kept.entry().grade())));
     }
 
     private static KeptPapers.Entry entry(ResultSet row) throws SQLException {

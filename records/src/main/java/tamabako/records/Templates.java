@@ -9,17 +9,17 @@ import java.util.Optional;
 /// The templates in the class book.
 public final class Templates {
 
-    private final Transactions book;
+    private final Door door;
 
-    Templates(Transactions book) {
-        this.book = book;
+    Templates(Door door) {
+        this.door = door;
     }
 
     /// Puts the fields of a wish in the book under `name`. A template of that name is replaced and
     /// keeps its identity.
     public void keep(String name, String fields, Instant now) {
-        book.tell(handle ->
-                handle.createUpdate(
+        door.tell(book ->
+                book.createUpdate(
                                 "insert into template (id, name, fields, kept_at)"
                                         + " values (:id, :name, :fields, :now)"
                                         + " on conflict (name) do update"
@@ -27,22 +27,22 @@ public final class Templates {
                         .bind("id", Identity.fresh())
                         .bind("name", name)
                         .bind("fields", fields)
-                        .bind("now", now.toString())
+                        .bind("now", Moments.write(now))
                         .execute());
     }
 
     /// All templates by name.
     public List<Template> all() {
-        return book.ask(handle ->
-                handle.createQuery("select * from template order by name")
+        return door.ask(book ->
+                book.createQuery("select * from template order by name")
                         .map((row, _) -> template(row))
                         .list());
     }
 
     /// The template of this identity, if there is one.
     public Optional<Template> find(String id) {
-        return book.ask(handle ->
-                handle.createQuery("select * from template where id = :id")
+        return door.ask(book ->
+                book.createQuery("select * from template where id = :id")
                         .bind("id", id)
                         .map((row, _) -> template(row))
                         .findOne());
@@ -50,10 +50,8 @@ public final class Templates {
 
     /// Takes a template out of the book; nothing happens where there is none.
     public void remove(String id) {
-        book.tell(handle ->
-                handle.createUpdate("delete from template where id = :id")
-                        .bind("id", id)
-                        .execute());
+        door.tell(book ->
+                book.createUpdate("delete from template where id = :id").bind("id", id).execute());
     }
 
     private static Template template(ResultSet row) throws SQLException {

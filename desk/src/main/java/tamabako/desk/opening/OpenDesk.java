@@ -45,7 +45,7 @@ public final class OpenDesk implements AutoCloseable {
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
-            if (isNew || (demo && book.groups().stream().noneMatch(Group::demo))) {
+            if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
                 DemoClass.fill(book, Instant.now());
             }
             return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));

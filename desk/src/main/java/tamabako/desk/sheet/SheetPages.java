@@ -75,12 +75,12 @@ public final class SheetPages implements Routes {
         }
         String title = asked.title(request.words());
         Sheet sheet = new Sheet(Identity.readable(), title, granting.problems());
-        book.keep(new KeptSheet(sheet, clock.instant(), false));
+        book.sheets().keep(new KeptSheet(sheet, clock.instant(), false));
         return Reply.seeOther("/sheets/" + sheet.id());
     }
 
     private Reply show(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
+        Optional<KeptSheet> kept = book.sheets().find(request.part("id"));
         if (kept.isEmpty()) {
             return Reply.trouble(404, "no-sheet", request.part("id"));
         }
@@ -98,7 +98,7 @@ public final class SheetPages implements Routes {
     }
 
     private Reply print(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
+        Optional<KeptSheet> kept = book.sheets().find(request.part("id"));
         return kept.isEmpty()
                 ? Reply.trouble(404, "no-sheet", request.part("id"))
                 : SheetPdf.reply(kept.get().sheet(), request);
