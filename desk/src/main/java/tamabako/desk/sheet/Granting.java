@@ -108,6 +108,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
                     DECIMALS,
                     INNER_ZEROS,
                     REVISED,
+                    ROUNDINGS,
                     LINES,
                     LEAVES,
                     SPAN,
