@@ -10,9 +10,9 @@ import tamabako.problems.Column;
 import tamabako.problems.Pad;
 import tamabako.problems.PadLine;
 import tamabako.problems.Problem;
-import tamabako.problems.making.draw.Draws;
 import tamabako.problems.making.Made.Part;
 import tamabako.problems.making.Made.Reason;
+import tamabako.problems.making.draw.Draws;
 import tamabako.problems.making.draw.Powers;
 
 /// Makes pads and the problems that are worked from them.
