@@ -95,8 +95,7 @@ public final class LaddersCommand implements Callable<Integer> {
                 yield Exit.DONE;
             }
             case LadderFile.Mistaken(List<Mistake> mistakes) -> {
-                mistakes.forEach(one ->
-                        spec.commandLine().getErr().println(one.message(language)));
+                mistakes.forEach(one -> spec.commandLine().getErr().println(one.message(language)));
                 yield Exit.SOME_WRONG;
             }
         };
