@@ -101,6 +101,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
                     DECIMALS,
                     INNER_ZEROS,
                     REVISED,
+                    ROUNDINGS,
                     LINES,
                     LEAVES,
                     SPAN,

@@ -101,7 +101,13 @@ final class BoxLine implements ListLine {
     }
 
     private double labels() {
-        return Labels.width(numbers, setting);
+        return Labels.width(numbers, setting) + further();
+    }
+
+    /// Words stand further from the number than a box does, so that two numbers are not read as
+    /// one.
+    private double further() {
+        return cells.getFirst().isEmpty() ? 0 : setting.pick(5, 8);
     }
 
     private double size() {
@@ -109,7 +115,7 @@ final class BoxLine implements ListLine {
     }
 
     private double between() {
-        return setting.pick(12, 16);
+        return setting.pick(9, 14);
     }
 
     private double gap() {

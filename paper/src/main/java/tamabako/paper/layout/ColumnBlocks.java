@@ -80,7 +80,9 @@ final class ColumnBlocks implements Piece {
                 double bottom = shape.bottom(flow.y(), row, air);
                 flow.decorate(new Rule(setting.left(), bottom, right, bottom, FINE, Ink.HAIR));
             }
-            flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
+            if (rows > 1) {
+                flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
+            }
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import tamabako.paper.layout.Expression.Widths;
 import tamabako.paper.layout.Mark.Box;
 import tamabako.paper.wish.Unprintable;
@@ -27,49 +26,72 @@ record ExpressionLine(
         Setting setting)
         implements ListLine {
 
-    private static final int MOST_ACROSS = 2;
     private static final double STEP = 0.25;
 
     /// The digits reach so far above their baseline, in parts of their size; half of it is below
     /// the middle.
     private static final double HALF_DIGIT = 0.38;
 
-    /// The lines of a section.
+    /// The lines of a section: two lists with the box beside, if need be closer together or with
+    /// the box below; else one list.
     ///
     /// @throws Unprintable if an expression is longer than a line
     static ExpressionLine of(Section section, Setting setting) {
         List<Expression> expressions = section.problems().stream().map(Expression::of).toList();
         Widths widths = Widths.of(expressions);
         AnswerBox box = AnswerBox.of(section, setting);
-        double labels = Labels.width(expressions.stream().map(Expression::label).toList(), setting);
-        Optional<ExpressionLine> beside =
-                fit(
-                                MOST_ACROSS,
-                                setting,
-                                width -> besideFigures(width - labels, widths, box, setting))
-                        .map(across ->
+        double labels =
+                Labels.width(expressions.stream().map(Expression::label).toList(), setting);
+        Across none = new Across(0, 0, 0);
+        ExpressionLine wide =
+                new ExpressionLine(
+                        expressions, List.of(), widths, box, labels, none, false, setting);
+        ExpressionLine close = wide.closer(widths.closer(), false);
+        ExpressionLine below = wide.closer(widths, true);
+        return wide.fit(2)
+                .or(() -> close.fit(2))
+                .or(() -> below.fit(2))
+                .or(() -> wide.fit(1))
+                .or(() -> below.fit(1))
+                .orElseThrow(() -> tooWide(expressions, setting));
+    }
+
+    private ExpressionLine closer(Widths changed, boolean boxBelow) {
+        return new ExpressionLine(
+                expressions, answers, changed, box, labels, fitted, boxBelow, setting);
+    }
+
+    /// The same with just so many lists side by side, if they have room.
+    private Optional<ExpressionLine> fit(int lists) {
+        return Across.fit(lists, setting.across(), gap(setting), setting.size(), this::figuresFor)
+                .filter(found -> found.count() == lists)
+                .map(
+                        found ->
                                 new ExpressionLine(
                                         expressions,
-                                        List.of(),
+                                        answers,
                                         widths,
                                         box,
                                         labels,
-                                        across,
-                                        false,
+                                        found,
+                                        below,
                                         setting));
-        return beside.or(() ->
-                        fit(1, setting, width -> belowFigures(width - labels, widths, box, setting))
-                                .map(across ->
-                                        new ExpressionLine(
-                                                expressions,
-                                                List.of(),
-                                                widths,
-                                                box,
-                                                labels,
-                                                across,
-                                                true,
-                                                setting)))
-                .orElseThrow(() -> tooWide(expressions, setting));
+    }
+
+    /// The largest size of figures that a width has room for, 0 if there is none.
+    private double figuresFor(double width) {
+        double room = width - labels;
+        double figures = setting.size().mostFigures();
+        while (figures > 0 && taken(figures) > room) {
+            figures -= STEP;
+        }
+        return figures;
+    }
+
+    private double taken(double figures) {
+        double expression = figures * widths.whole();
+        double answer = box.width(figures);
+        return below ? Math.max(expression, answer) : expression + answer;
     }
 
     /// The same with the answers in their boxes, for who calls them.
@@ -129,29 +151,6 @@ record ExpressionLine(
 
     private double expressionHeight() {
         return fitted.figures() * 1.5;
-    }
-
-    private static Optional<Across> fit(
-            int most, Setting setting, ToDoubleFunction<Double> figuresFor) {
-        return Across.fit(most, setting.across(), gap(setting), setting.size(), figuresFor);
-    }
-
-    /// The largest size of figures that leaves room for the answer beside, 0 if there is none.
-    private static double besideFigures(
-            double room, Widths widths, AnswerBox box, Setting setting) {
-        double figures = setting.size().mostFigures();
-        while (figures > 0 && figures * widths.whole() + box.width(figures) > room) {
-            figures -= STEP;
-        }
-        return figures;
-    }
-
-    private static double belowFigures(double room, Widths widths, AnswerBox box, Setting setting) {
-        double figures = setting.size().mostFigures();
-        while (figures > 0 && Math.max(figures * widths.whole(), box.width(figures)) > room) {
-            figures -= STEP;
-        }
-        return figures;
     }
 
     /// Between two lists.

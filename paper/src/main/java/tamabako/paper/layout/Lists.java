@@ -9,8 +9,9 @@ import java.util.List;
 /// them; where it does not, one comes after the other, each in lists of its own.
 ///
 /// @param runs how many problems belong together, in their order
+/// @param page the room of a page below a heading; two halves that fit there stay on one page
 /// @param after the clear room below
-record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
+record Lists(ListLine line, List<Integer> runs, double page, double after) implements Piece {
 
     private static final int FEWEST_LINES = 3;
 
@@ -23,12 +24,17 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
         List<Integer> runs = section.byUnit().stream().map(List::size).toList();
         boolean halves = runs.size() == 2 && runs.getFirst().equals(runs.getLast());
         int all = section.problems().size();
-        return new Lists(line, halves ? runs : List.of(all), setting.pick(8, 10));
+        return new Lists(
+                line, halves ? runs : List.of(all), page(setting), setting.pick(8, 10));
     }
 
     /// Lists of so many lines without any such halves.
     static Lists of(int lines, ListLine line, Setting setting) {
-        return new Lists(line, List.of(lines), setting.pick(4, 6));
+        return new Lists(line, List.of(lines), page(setting), setting.pick(4, 6));
+    }
+
+    private static double page(Setting setting) {
+        return setting.page().bottom() - setting.page().top() - setting.pick(100, 150);
     }
 
     @Override
@@ -38,13 +44,17 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
 
     @Override
     public double opening(double air) {
-        return Math.min(FEWEST_LINES, lines(runs.getFirst())) * line.pitch(air);
+        double whole = lines(count()) * line.pitch(air);
+        boolean together = runs.size() > 1 && whole <= page;
+        return together
+                ? whole
+                : Math.min(FEWEST_LINES, lines(runs.getFirst())) * line.pitch(air);
     }
 
     @Override
     public void lay(Flow flow, double air) {
         double pitch = line.pitch(air);
-        int all = runs.stream().mapToInt(Integer::intValue).sum();
+        int all = count();
         if (lines(all) * pitch <= flow.roomOfPage()) {
             layRun(flow, 0, all, pitch);
         } else {
@@ -59,7 +69,7 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
 
     /// The height of all lines at their closest, with the clear room below.
     double height() {
-        return lines(runs.stream().mapToInt(Integer::intValue).sum()) * line.pitch(0) + after;
+        return lines(count()) * line.pitch(0) + after;
     }
 
     private void layRun(Flow flow, int first, int end, double pitch) {
@@ -92,6 +102,10 @@ record Lists(ListLine line, List<Integer> runs, double after) implements Piece {
             }
             flow.put(new Element.Group(Role.TABLE, rows));
         }
+    }
+
+    private int count() {
+        return runs.stream().mapToInt(Integer::intValue).sum();
     }
 
     private int lines(int some) {

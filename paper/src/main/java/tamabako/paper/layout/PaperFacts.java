@@ -7,20 +7,28 @@ import java.util.Optional;
 import tamabako.paper.words.PrintWords;
 import tamabako.problems.grade.Grade;
 import tamabako.problems.grade.Pass;
+import tamabako.problems.grade.file.Ladders;
 import tamabako.problems.setting.Paper;
 import tamabako.problems.setting.PaperSection;
 
 /// What a paper says of itself in words.
 ///
-/// @param ladder what stands before the name of the grade; empty for nothing
-record PaperFacts(Paper paper, String ladder, PrintWords words) {
+/// @param own what the teacher wants to stand before the name of the grade, if anything
+record PaperFacts(Paper paper, Optional<String> own, PrintWords words) {
 
     private static final int LETTERS = 26;
 
-    /// Ladder and grade.
+    /// The name of the grade, after the teacher's own title where there is one.
     String title() {
         String grade = grade().name().in(words.language());
-        return ladder.isEmpty() ? grade : words.say("paper.title", ladder, grade);
+        return own.map(title -> words.say("paper.title", title, grade)).orElse(grade);
+    }
+
+    /// The name of the ladder.
+    String ladder() {
+        return Ladders.ladder(paper.ladder())
+                .map(ladder -> ladder.name().in(words.language()))
+                .orElse(paper.ladder());
     }
 
     /// The name of a section.
@@ -29,18 +37,18 @@ record PaperFacts(Paper paper, String ladder, PrintWords words) {
     }
 
     /// What holds for the whole paper, in short.
-    List<String> ofPaper() {
+    String ofPaper() {
         List<String> facts = new ArrayList<>();
         facts.add(form());
         grade().time().ifPresent(time -> facts.add(time(time)));
         facts.add(words.say("paper.marks", grade().fullMarks()));
         facts.add(pass());
         choice().ifPresent(facts::add);
-        return facts;
+        return String.join(words.say("paper.between"), facts);
     }
 
     /// What holds for a section that is sat by itself.
-    List<String> ofSection(PaperSection section) {
+    String ofSection(PaperSection section) {
         List<String> facts = new ArrayList<>();
         facts.add(form());
         section.section().time().ifPresent(time -> facts.add(time(time)));
@@ -49,7 +57,7 @@ record PaperFacts(Paper paper, String ladder, PrintWords words) {
             case Pass.PointsInEach _, Pass.RightInEach _ -> facts.add(pass());
             case Pass.ByScore _, Pass.Whole _ -> {}
         }
-        return facts;
+        return String.join(words.say("paper.between"), facts);
     }
 
     /// What has to be reached.

@@ -6,16 +6,16 @@ import tamabako.paper.layout.Mark.Box;
 import tamabako.paper.layout.Mark.Rule;
 import tamabako.paper.layout.Mark.Words;
 
-/// The head of a paper: ladder and grade, what is to be known of it in a line, and boxes to be
-/// filled in.
+/// The head of a paper: its grade, what is to be known of it in some lines, and boxes to be filled
+/// in.
 ///
-/// @param facts what is said in a line below the title
+/// @param lines what is said below the title
 /// @param boxes the boxes to be filled in, from the left
-record PaperHead(Title title, List<String> facts, List<Boxed> boxes, Setting setting)
+record PaperHead(Title title, List<String> lines, List<Boxed> boxes, Setting setting)
         implements Head {
 
     PaperHead {
-        facts = List.copyOf(facts);
+        lines = List.copyOf(lines);
         boxes = List.copyOf(boxes);
     }
 
@@ -31,19 +31,11 @@ record PaperHead(Title title, List<String> facts, List<Boxed> boxes, Setting set
     public void lay(Flow flow) {
         title.lay(flow);
         double size = setting.size().words();
-        String joined = String.join(setting.words().say("paper.between"), facts);
-        for (String line : Lines.of(setting, Face.REGULAR, size, joined, setting.across())) {
-            flow.down(size * 1.5);
-            flow.put(
-                    flow.leaf(
-                            Role.PARAGRAPH,
-                            new Words(
-                                    setting.left(),
-                                    flow.y(),
-                                    Face.REGULAR,
-                                    size,
-                                    Ink.BLACK,
-                                    line)));
+        for (String text : lines) {
+            for (String line : Lines.of(setting, Face.REGULAR, size, text, setting.across())) {
+                flow.down(size * 1.5);
+                flow.put(flow.leaf(Role.PARAGRAPH, words(flow, size, line)));
+            }
         }
         flow.down(setting.pick(8, 12));
         if (!boxes.isEmpty()) {
@@ -60,6 +52,10 @@ record PaperHead(Title title, List<String> facts, List<Boxed> boxes, Setting set
     @Override
     public double laterHeight() {
         return title.laterHeight();
+    }
+
+    private Words words(Flow flow, double size, String line) {
+        return new Words(setting.left(), flow.y(), Face.REGULAR, size, Ink.BLACK, line);
     }
 
     private void layBoxes(Flow flow) {

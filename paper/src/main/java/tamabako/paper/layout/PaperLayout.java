@@ -25,8 +25,7 @@ public final class PaperLayout {
 
     private PaperLayout(Paper paper, PaperPrintWish wish, Measure measure) {
         PrintWords words = PrintWords.of(wish.language());
-        String ladder = wish.title().orElse(paper.ladder());
-        this.facts = new PaperFacts(paper, ladder, words);
+        this.facts = new PaperFacts(paper, wish.title(), words);
         this.wish = wish;
         this.setting = new Setting(words, wish.size(), Page.of(wish.page()), measure);
     }
@@ -52,20 +51,21 @@ public final class PaperLayout {
     /// What the window of a reader shows for a file with this paper first.
     public static String title(Paper paper, PaperPrintWish wish) {
         PrintWords words = PrintWords.of(wish.language());
-        return new PaperFacts(paper, wish.title().orElse(paper.ladder()), words).title();
+        PaperFacts facts = new PaperFacts(paper, wish.title(), words);
+        return words.say("paper.title", facts.ladder(), facts.title());
     }
 
     private List<Laid> problems(int firstPage) {
         if (facts.isSatAtOnce()) {
             List<Boxed> boxes = boxes(facts.paper().grade().fullMarks());
-            Head head = new PaperHead(title(""), facts.ofPaper(), boxes, setting);
+            Head head = new PaperHead(title(""), lines(facts.ofPaper()), boxes, setting);
             return List.of(new Layout(head, foot(), asked(sections()), setting).lay(firstPage));
         }
         List<Laid> pages = new ArrayList<>();
         int next = firstPage;
         for (PaperSection section : sections()) {
             List<Boxed> boxes = boxes(section.section().fullMarks());
-            Head head = new PaperHead(title(""), facts.ofSection(section), boxes, setting);
+            Head head = new PaperHead(title(""), lines(facts.ofSection(section)), boxes, setting);
             List<Block> blocks = asked(List.of(section));
             pages.add(new Layout(head, foot(), blocks, setting).lay(next));
             next += pages.getLast().pages();
@@ -111,7 +111,10 @@ public final class PaperLayout {
         for (PaperSection each : sections()) {
             if (each.section().mode() == Mode.CALLED) {
                 for (Section section : kinds(each)) {
-                    blocks.add(new Block(over(each, section, true), called(section)));
+                    SectionHead over = over(each, section, true);
+                    String note = setting.words().say("script.note");
+                    SectionHead noted = section.isOfColumns() ? over.noting(note) : over;
+                    blocks.add(new Block(noted, called(section)));
                 }
             }
         }
@@ -138,7 +141,7 @@ public final class PaperLayout {
         Head head =
                 new PaperHead(
                         title(setting.words().say("marking")),
-                        facts.ofPaper(),
+                        lines(facts.ofPaper()),
                         List.of(
                                 new Boxed(setting.words().say("name"), "", "", 0.6),
                                 new Boxed(setting.words().say("marking.by"), "", "", 0.4)),
@@ -149,11 +152,15 @@ public final class PaperLayout {
 
     /// A part for the teacher, under its name.
     private Laid told(String name, List<Block> blocks, int firstPage) {
-        List<String> told = new ArrayList<>(facts.ofPaper());
+        List<String> told = new ArrayList<>(lines(facts.ofPaper()));
         facts.unconfirmed().ifPresent(told::add);
         wish.date().ifPresent(told::add);
         Head head = new PaperHead(title(setting.words().say(name)), told, List.of(), setting);
         return new Layout(head, foot(), blocks, setting).lay(firstPage);
+    }
+
+    private List<String> lines(String told) {
+        return List.of(facts.ladder(), told);
     }
 
     private SectionHead over(PaperSection of, Section section, boolean key) {

@@ -40,6 +40,11 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
         return new SectionHead(name, points, notes, setting);
     }
 
+    /// The same with this note.
+    SectionHead noting(String note) {
+        return new SectionHead(heading, points, lines(List.of(note), setting), setting);
+    }
+
     @Override
     public void lay(Flow flow) {
         double size = headingSize();

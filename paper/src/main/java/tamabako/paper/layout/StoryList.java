@@ -2,6 +2,7 @@ package tamabako.paper.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import tamabako.paper.figures.PrintedNumber;
 import tamabako.paper.layout.Mark.Box;
 import tamabako.paper.layout.Mark.Words;
 import tamabako.problems.Story;
@@ -63,7 +64,20 @@ final class StoryList implements Piece {
                                 Labels.mark(
                                         problem.label(), setting.left() + labels, first, setting)),
                         flow.leaf(Role.CELL, text(stories.get(place), first)),
-                        flow.leaf(Role.CELL, box.inside(boxLeft, boxWidth(), inBox, size()))));
+                        flow.leaf(Role.CELL, inside(problem, boxLeft, inBox))));
+    }
+
+    /// The sign of the unit that is asked for, and that for a remainder.
+    private List<Mark> inside(Numbered problem, double left, double baseline) {
+        List<Mark> marks = new ArrayList<>();
+        String sign = PrintedNumber.sign(problem.problem().terms().unit());
+        if (!sign.isEmpty()) {
+            marks.add(new Words(left + 5, baseline, Face.REGULAR, size(), Ink.SOFT, sign));
+        }
+        if (AnswerRule.leavesRemainder(problem.problem())) {
+            marks.addAll(box.inside(left, boxWidth(), baseline, size()));
+        }
+        return marks;
     }
 
     private List<Mark> text(List<String> lines, double first) {

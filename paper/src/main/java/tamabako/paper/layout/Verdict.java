@@ -12,8 +12,8 @@ record Verdict(PaperFacts facts, Setting setting) implements Piece {
 
     private static final double SIZE = 10;
     private static final double LINE = 18;
-    private static final int RANKS_ACROSS = 7;
     private static final double TICK = 9;
+    private static final double RANK = 9;
 
     @Override
     public boolean hangsTogether() {
@@ -51,39 +51,53 @@ record Verdict(PaperFacts facts, Setting setting) implements Piece {
 
     /// The height of it all.
     double height() {
-        int lines = Math.ceilDiv(facts.ranks().size(), RANKS_ACROSS);
+        int lines = Math.ceilDiv(facts.ranks().size(), ranksAcross());
         return LINE + lines * LINE + (facts.unconfirmed().isPresent() ? LINE : 0);
     }
 
     private void layRanks(Flow flow, List<Pass.Rank> ranks) {
-        double width = setting.across() / RANKS_ACROSS;
+        double width = setting.across() / ranksAcross();
         List<Element> rows = new ArrayList<>();
         for (int i = 0; i < ranks.size(); i++) {
-            double left = setting.left() + (i % RANKS_ACROSS) * width;
-            int row = i / RANKS_ACROSS;
+            double left = setting.left() + (i % ranksAcross()) * width;
+            int row = i / ranksAcross();
             double baseline = flow.y() + row * LINE + SIZE;
             flow.decorate(new Box(left, baseline - TICK * 0.9, TICK, TICK, Ink.LINE));
-            rows.add(rank(flow, ranks.get(i), left + TICK + 4, left + width - 10, baseline));
+            rows.add(rank(flow, ranks.get(i), left + TICK + 4, baseline));
         }
         if (!rows.isEmpty()) {
             flow.put(new Element.Group(Role.TABLE, rows));
         }
-        flow.down(Math.ceilDiv(ranks.size(), RANKS_ACROSS) * LINE);
+        flow.down(Math.ceilDiv(ranks.size(), ranksAcross()) * LINE);
     }
 
-    private Element rank(Flow flow, Pass.Rank rank, double left, double right, double baseline) {
-        String name = rank.name().in(setting.words().language());
-        double size = 9;
-        Mark points =
-                setting.endingAt(
-                        right, baseline, Face.REGULAR, size, Ink.BLACK, "" + rank.points());
+    private Element rank(Flow flow, Pass.Rank rank, double left, double baseline) {
+        String points = String.valueOf(rank.points());
+        double after = left + setting.width(Face.BOLD, RANK, name(rank)) + 5;
         return new Element.Group(
                 Role.ROW,
                 List.of(
                         flow.leaf(
                                 Role.HEADS_ROW,
-                                new Words(left, baseline, Face.BOLD, size, Ink.BLACK, name)),
-                        flow.leaf(Role.CELL, points)));
+                                new Words(left, baseline, Face.BOLD, RANK, Ink.BLACK, name(rank))),
+                        flow.leaf(
+                                Role.CELL,
+                                new Words(
+                                        after, baseline, Face.REGULAR, RANK, Ink.BLACK, points))));
+    }
+
+    /// As many ranks side by side as the longest name lets.
+    private int ranksAcross() {
+        double widest =
+                facts.ranks().stream()
+                        .mapToDouble(rank -> setting.width(Face.BOLD, RANK, name(rank)))
+                        .max()
+                        .orElse(0);
+        return Math.max(1, (int) (setting.across() / (TICK + widest + 46)));
+    }
+
+    private String name(Pass.Rank rank) {
+        return rank.name().in(setting.words().language());
     }
 
     private void layUnconfirmed(Flow flow) {

@@ -16,8 +16,8 @@ public sealed interface Custom extends Sayable {
     /// The first place that is dropped never holds a 5 with nothing behind it.
     record NoTies() implements Custom {}
 
-    /// One answer at least is rounded up, and one down.
-    record BothRoundings() implements Custom {}
+    /// So many answers at least are rounded up, and so many down.
+    record BothRoundings(int up, int down) implements Custom {}
 
     /// One problem with decimals at least has an exact answer of fewer places than are asked for.
     record SomeShort() implements Custom {}
@@ -71,7 +71,7 @@ public sealed interface Custom extends Sayable {
         }
         if (numbers.decimals() > 0) {
             usual.add(new NoTies());
-            usual.add(new BothRoundings());
+            usual.add(new BothRoundings(1, 1));
         }
         if (numbers.decimals() > 0 && numbers instanceof Numbers.Plain) {
             usual.add(new SomeShort());

@@ -21,16 +21,18 @@ final class Keeping {
     static boolean isKept(Custom custom, List<Problem> set) {
         return switch (custom) {
             case Custom.NoTies _ -> set.stream().allMatch(problem -> isKept(custom, problem));
-            case Custom.BothRoundings _ ->
-                    has(set, problem -> Look.rounded(problem) == Look.Rounded.UP)
-                            && has(set, problem -> Look.rounded(problem) == Look.Rounded.DOWN);
-            case Custom.SomeShort _ -> has(set, Look::isShort);
+            case Custom.BothRoundings(int up, int down) ->
+                    has(set, up, problem -> Look.rounded(problem) == Look.Rounded.UP)
+                            && has(
+                                    set,
+                                    down,
+                                    problem -> Look.rounded(problem) == Look.Rounded.DOWN);
+            case Custom.SomeShort _ -> has(set, 1, Look::isShort);
             case Custom.InnerZeros(int least, int most) -> {
                 long zeros = set.stream().filter(Look::hasInnerZero).count();
                 yield zeros >= least && zeros <= most;
             }
-            case Custom.Revised(int least) ->
-                    set.stream().filter(Keeping::isRevised).limit(least).count() == least;
+            case Custom.Revised(int least) -> has(set, least, Keeping::isRevised);
             case Custom.EvenDigits _ -> areEven(set);
             case Custom.FewLeadingOnes _ -> hasFewLeadingOnes(set);
             case Custom.DifferentFirstDigits _ -> areDifferent(set);
@@ -38,8 +40,8 @@ final class Keeping {
         };
     }
 
-    private static boolean has(List<Problem> set, Predicate<Problem> what) {
-        return set.stream().anyMatch(what);
+    private static boolean has(List<Problem> set, int least, Predicate<Problem> what) {
+        return set.stream().filter(what).limit(least).count() == least;
     }
 
     private static boolean isRevised(Problem problem) {

@@ -92,6 +92,7 @@ public sealed interface Made {
         DECIMALS,
         INNER_ZEROS,
         REVISED,
+        ROUNDINGS,
         LINES,
         LEAVES,
         SPAN,

@@ -88,8 +88,8 @@ record PairLimits(
     }
 
     /// What `custom` cannot be kept for; each is a proof. A number of two digits has no digit
-    /// between others. By a divisor of one digit the trial digit is the quotient's own. To round up
-    /// and down takes two problems with decimals.
+    /// between others. By a divisor of one digit the trial digit is the quotient's own. No answer
+    /// is rounded without decimals, and none both up and down.
     private Optional<Reason> needs(Custom custom, int count) {
         return switch (custom) {
             case Custom.InnerZeros(int least, int most) ->
@@ -106,7 +106,14 @@ record PairLimits(
                                     least > 0 && longestFirst() < 2
                                             ? needed(custom, Part.DIVISOR_DIGITS, 2)
                                             : Optional.empty());
-            case Custom.BothRoundings _ -> rounding(custom, 2, count);
+            case Custom.BothRoundings(int up, int down) ->
+                    Part.ROUNDINGS
+                            .range(Math.min(up, down), 0, count)
+                            .or(() -> Part.ROUNDINGS.range(up + down, 0, count))
+                            .or(() ->
+                                    up + down > 0
+                                            ? rounding(custom, up + down, count)
+                                            : Optional.empty());
             case Custom.SomeShort _ ->
                     numbers instanceof Numbers.Plain
                             ? rounding(custom, 1, count)

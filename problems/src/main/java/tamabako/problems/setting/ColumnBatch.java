@@ -38,10 +38,15 @@ final class ColumnBatch implements BatchMaker {
         this.format = format;
         this.count = count;
         this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
-        ColumnWishes wishes = ColumnWishes.of(format);
+        ColumnWishes wishes = ColumnWishes.of(format, count);
         for (ColumnKind kind : ColumnKind.values()) {
             supplies.put(kind, new Supply(wish(wishes, kind), this::finished));
         }
+    }
+
+    /// How many columns are made where so many are needed.
+    static int wished(int needed) {
+        return TIMES * needed + MORE;
     }
 
     private static ColumnWish wish(ColumnWishes wishes, ColumnKind kind) {
@@ -99,7 +104,7 @@ final class ColumnBatch implements BatchMaker {
         return needed == 0
                 ? new Supplied.Enough(List.of())
                 : Objects.requireNonNull(supplies.get(kind))
-                        .draw(needed, TIMES * needed + MORE, draws, taken);
+                        .draw(needed, wished(needed), draws, taken);
     }
 
     private static List<Column> columns(List<Problem> problems) {

@@ -17,12 +17,12 @@ record FactorBatch(List<FactorSet> sets) implements BatchMaker {
     /// Sets drawn with problems that were set already, before the maker is told to avoid them.
     private static final int TRIES = 2;
 
-    static FactorBatch of(Format.Products format, int count) {
-        return new FactorBatch(FactorSet.each(format, count));
+    static FactorBatch of(Format.Products format, int count, boolean isFirst) {
+        return new FactorBatch(FactorSet.each(format, count, isFirst));
     }
 
-    static FactorBatch of(Format.Quotients format, int count) {
-        return new FactorBatch(FactorSet.each(format, count));
+    static FactorBatch of(Format.Quotients format, int count, boolean isFirst) {
+        return new FactorBatch(FactorSet.each(format, count, isFirst));
     }
 
     static FactorBatch of(Format.Roots format, int count) {

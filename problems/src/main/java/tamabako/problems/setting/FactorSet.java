@@ -21,36 +21,41 @@ import tamabako.problems.making.Wish;
 record FactorSet(Wish wish, int count) {
 
     /// Sets for the products of a batch.
-    static List<FactorSet> each(Format.Products format, int count) {
+    ///
+    /// @param isFirst whether it is the first of its kind in the section
+    static List<FactorSet> each(Format.Products format, int count, boolean isFirst) {
+        Digits multiplicand = digits(format.multiplicand());
+        Digits multiplier = digits(format.multiplier());
+        Numbers numbers = numbers(format.answers(), count);
         return each(
                 format.inAll(),
                 count,
                 (digits, share) -> {
                     ProductWish wish =
-                            ProductWish.inAll(
-                                            digits,
-                                            digits(format.multiplicand()),
-                                            digits(format.multiplier()))
-                                    .with(numbers(format.answers(), count));
+                            ProductWish.inAll(digits, multiplicand, multiplier).with(numbers);
+                    List<Custom> usual = wish.withUsualCustoms().customs();
                     return wish.keeping(
-                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                            new FactorCustoms(share, numbers.decimals(share), isFirst)
+                                    .of(usual, format.answers()));
                 });
     }
 
     /// Sets for the quotients of a batch.
-    static List<FactorSet> each(Format.Quotients format, int count) {
+    ///
+    /// @param isFirst whether it is the first of its kind in the section
+    static List<FactorSet> each(Format.Quotients format, int count, boolean isFirst) {
+        Digits divisor = digits(format.divisor());
+        Digits quotient = digits(format.quotient());
+        Numbers numbers = numbers(format.answers(), count);
         return each(
                 format.inAll(),
                 count,
                 (digits, share) -> {
-                    QuotientWish wish =
-                            QuotientWish.inAll(
-                                            digits,
-                                            digits(format.divisor()),
-                                            digits(format.quotient()))
-                                    .with(numbers(format.answers(), count));
+                    QuotientWish wish = QuotientWish.inAll(digits, divisor, quotient).with(numbers);
+                    List<Custom> usual = wish.withUsualCustoms().customs();
                     return wish.keeping(
-                            possible(wish.withUsualCustoms().customs(), wish.numbers(), share));
+                            new FactorCustoms(share, numbers.decimals(share), isFirst)
+                                    .of(usual, format.answers()));
                 });
     }
 
@@ -74,26 +79,6 @@ record FactorSet(Wish wish, int count) {
             }
         }
         return sets;
-    }
-
-    /// Those of the customs that a set of `count` problems can keep.
-    private static List<Custom> possible(List<Custom> customs, Numbers numbers, int count) {
-        int decimals = numbers.decimals(count);
-        return customs.stream()
-                .filter(custom ->
-                        switch (custom) {
-                            case Custom.BothRoundings _ -> decimals >= 2;
-                            case Custom.SomeShort _ -> decimals >= 3;
-                            case Custom.InnerZeros(int least, _) -> count >= 5 * least;
-                            case Custom.Revised(int least) -> count >= 4 * least;
-                            case Custom.NoTies _,
-                                    Custom.EvenDigits _,
-                                    Custom.FewLeadingOnes _,
-                                    Custom.DifferentFirstDigits _,
-                                    Custom.EvenSplits _ ->
-                                    true;
-                        })
-                .toList();
     }
 
     private static Numbers numbers(Answers answers, int count) {

@@ -1,7 +1,9 @@
 package tamabako.problems.setting;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import tamabako.problems.grade.Batch;
 import tamabako.problems.grade.Format;
@@ -16,18 +18,23 @@ final class SectionMaker {
 
     SectionMaker(Section section) {
         this.section = section;
-        this.batches = section.batches().stream().map(SectionMaker::maker).toList();
+        this.batches = new ArrayList<>();
+        Set<Class<?>> kinds = new HashSet<>();
+        for (Batch batch : section.batches()) {
+            batches.add(maker(batch, kinds.add(batch.format().getClass())));
+        }
     }
 
-    private static BatchMaker maker(Batch batch) {
+    private static BatchMaker maker(Batch batch, boolean isFirst) {
+        int count = batch.count();
         return switch (batch.format()) {
-            case Format.Columns columns -> new ColumnBatch(columns, batch.count());
-            case Format.Products products -> FactorBatch.of(products, batch.count());
-            case Format.Quotients quotients -> FactorBatch.of(quotients, batch.count());
-            case Format.Roots roots -> FactorBatch.of(roots, batch.count());
-            case Format.PadLines lines -> new PadBatch(lines, batch.count());
-            case Format.Stories stories -> new StoryBatch(stories, batch.count());
-            case Format.Readings readings -> new ReadingBatch(readings, batch.count());
+            case Format.Columns columns -> new ColumnBatch(columns, count);
+            case Format.Products products -> FactorBatch.of(products, count, isFirst);
+            case Format.Quotients quotients -> FactorBatch.of(quotients, count, isFirst);
+            case Format.Roots roots -> FactorBatch.of(roots, count);
+            case Format.PadLines lines -> new PadBatch(lines, count);
+            case Format.Stories stories -> new StoryBatch(stories, count);
+            case Format.Readings readings -> new ReadingBatch(readings, count);
         };
     }
 
