@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +17,15 @@ import tamabako.problems.Column;
 import tamabako.problems.Product;
 import tamabako.problems.Sheet;
 import tamabako.problems.Terms;
+import tamabako.problems.grade.Format;
+import tamabako.problems.grade.Grade;
+import tamabako.problems.grade.Ladder;
+import tamabako.problems.grade.file.LadderTexts;
+import tamabako.problems.grade.file.Ladders;
+import tamabako.problems.setting.Paper;
+import tamabako.problems.setting.PaperId;
+import tamabako.problems.setting.PaperMade;
+import tamabako.problems.setting.PaperMaker;
 import tamabako.records.Work.MarkedAnswer;
 
 /// What a class book does, whatever it is kept in. Every store has a test of its own that is this
@@ -279,5 +289,90 @@ abstract class ClassBookContract {
             assertThat(book.sheets().latest(10)).containsExactly(own);
             assertThat(book.work().latest(10)).isEmpty();
         }
+    }
+
+    @Test
+    void aTemplateOfTheSameNameIsReplacedAndKeepsItsIdentity() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            book.templates().keep("Tuesday 火曜", "rows=5", TUESDAY);
+            Template first = book.templates().all().getFirst();
+            book.templates().keep("Tuesday 火曜", "rows=6", TUESDAY.plusSeconds(60));
+            book.templates().keep("Adults", "rows=9", TUESDAY);
+
+            assertThat(book.templates().all())
+                    .extracting(Template::name)
+                    .containsExactly("Adults", "Tuesday 火曜");
+            assertThat(book.templates().find(first.id()))
+                    .contains(
+                            new Template(
+                                    first.id(),
+                                    "Tuesday 火曜",
+                                    "rows=6",
+                                    TUESDAY.plusSeconds(60)));
+            book.templates().remove(first.id());
+            assertThat(book.templates().find(first.id())).isEmpty();
+        }
+    }
+
+    @Test
+    void anOwnLadderIsReplacedByOneOfItsName() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            book.ladders().keep(new OwnLadder("ours", "ladder: ours\n", TUESDAY));
+            OwnLadder changed = new OwnLadder("ours", "ladder: ours # 二\n", TUESDAY);
+            book.ladders().keep(changed);
+
+            assertThat(book.ladders().all()).containsExactly(changed);
+            assertThat(book.ladders().find("ours")).contains(changed);
+            book.ladders().remove("ours");
+            assertThat(book.ladders().all()).isEmpty();
+        }
+    }
+
+    @Test
+    void papersAreFoundByTheirPrintedNamesWithAllThatTheyAsk() {
+        String yaml = LadderTexts.text("abacus-one-sheet");
+        List<Paper> papers = papers();
+        KeptPapers kept = new KeptPapers("K7QM-29XF", yaml, TUESDAY, papers);
+        try (ClassBook book = ClassBook.open(fresh())) {
+            book.papers().keep(kept);
+
+            assertThat(book.papers().setOf(papers.getLast().id())).contains("K7QM-29XF");
+            assertThat(book.papers().setOf("2222-2222-2222")).isEmpty();
+            assertThat(book.papers().find("K7QM-29XF")).contains(kept);
+            assertThat(book.papers().latest(3))
+                    .containsExactly(
+                            new KeptPapers.Entry(
+                                    "K7QM-29XF",
+                                    papers.getFirst().ladder(),
+                                    papers.getFirst().grade().id(),
+                                    2,
+                                    TUESDAY));
+            assertThatThrownBy(() -> book.papers().keep(kept)).isInstanceOf(RecordsFailure.class);
+        }
+    }
+
+    /// Two forms of a grade that has a slip pad.
+    private static List<Paper> papers() {
+        Ladder ladder = Ladders.ladder("abacus-one-sheet").orElseThrow();
+        Grade grade =
+                ladder.grades().stream()
+                        .filter(one ->
+                                one.sections().stream()
+                                        .flatMap(section -> section.batches().stream())
+                                        .anyMatch(batch ->
+                                                batch.format() instanceof Format.PadLines))
+                        .findFirst()
+                        .orElseThrow();
+        PaperMaker maker = PaperMaker.of(ladder.id(), grade);
+        List<Paper> papers = new ArrayList<>();
+        for (int form = 1; form <= 2; form++) {
+            long bits = form;
+            PaperMade made = maker.make(PaperId.draw(() -> bits), form, List.of());
+            Paper paper = ((PaperMade.Found) made).paper();
+            papers.add(
+                    new Paper(paper.id(), paper.ladder(), paper.grade(), form, paper.sections()));
+        }
+        assertThat(papers.getFirst().sections()).anyMatch(section -> section.pad().isPresent());
+        return papers;
     }
 }

@@ -18,7 +18,7 @@ import tamabako.problems.grade.Figure;
 import tamabako.problems.grade.Grade;
 import tamabako.problems.grade.Label;
 import tamabako.problems.grade.Section;
-import tamabako.problems.words.Sayable;
+import tamabako.problems.words.ProblemWords;
 
 /// Makes a ladder ready to be shown in one language.
 final class LadderViews {
@@ -90,9 +90,7 @@ final class LadderViews {
     private String say(Collection<Figure> figures) {
         return String.join(
                 words.say("list.between"),
-                figures.stream()
-                        .map(figure -> words.say("figure." + Sayable.word(figure)))
-                        .toList());
+                figures.stream().map(ProblemWords.of(words.language())::say).toList());
     }
 
     private String say(Label label) {

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import tamabako.desk.ladder.SectionProblems;
 import tamabako.problems.Problem;
+import tamabako.problems.grade.Format;
 import tamabako.problems.grade.Grade;
 import tamabako.problems.grade.Section;
 import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
 import tamabako.problems.making.Wish;
-import tamabako.problems.setting.PaperId;
 import tamabako.problems.setting.PaperMade;
-import tamabako.problems.setting.PaperMaker;
 import tamabako.problems.words.Sayable;
 
 /// What is asked for on the page "Make a sheet".
@@ -65,23 +65,9 @@ sealed interface Practice {
     /// A section of a grade as its paper has it.
     record OfSection(String ladder, Grade grade, Section section) implements Practice {
 
-        /// The name is printed nowhere.
-        private static final PaperId UNPRINTED = PaperId.draw(() -> 0);
-
         @Override
         public Granted make(long seed, List<Problem> leftOut) {
-            Grade only =
-                    new Grade(
-                            grade.id(),
-                            grade.name(),
-                            List.of(section),
-                            grade.time(),
-                            grade.pass(),
-                            grade.numbering(),
-                            grade.writing(),
-                            Optional.empty(),
-                            grade.cites());
-            return switch (PaperMaker.of(ladder, only).make(UNPRINTED, seed, leftOut)) {
+            return switch (SectionProblems.make(ladder, grade, section, seed, leftOut)) {
                 case PaperMade.Found found -> new Granted.Found(found.paper().problems());
                 case PaperMade.NotMade(PaperMade.Reason reason) ->
                         new Granted.Refused(reason, Optional.empty());
@@ -101,8 +87,7 @@ sealed interface Practice {
         /// Whether its numbers stand on a slip pad, which a sheet does not have.
         boolean hasPad() {
             return section.batches().stream()
-                    .anyMatch(batch ->
-                            batch.format() instanceof tamabako.problems.grade.Format.PadLines);
+                    .anyMatch(batch -> batch.format() instanceof Format.PadLines);
         }
     }
 
