@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.MakeCommand;
 import tamabako.desk.command.MarkCommand;
+import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
 import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
@@ -24,6 +25,7 @@ import tamabako.desk.command.WorkCommand;
             DeskCommand.class,
             MakeCommand.class,
             SheetCommand.class,
+            ProblemsCommand.class,
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -155,5 +156,49 @@ class CommandsTest {
             shares = shares.add(slip.get("share").decimalValue());
         }
         assertThat(shares).isBetween(new BigDecimal("0.99"), new BigDecimal("1.01"));
+    }
+
+    @Test
+    void problemsGoFromOneFormatToTheNextAndComeBackTheSame() throws IOException {
+        String sums =
+                """
+                {"id":"a","kind":"column","rows":["54","-29","38"],"points":5}
+                {"id":"b","kind":"quotient","dividend":"114.816","divisor":"8.32","places":3}
+                {"id":"c","kind":"column","rows":["1000","-720"],"unit":"JPY","story":{"en":"Change?","ja":"おつりは。"}}
+                """;
+        String first = file("sums.jsonl", sums);
+        String csv = folder.resolve("sums.csv").toString();
+        String zip = folder.resolve("sums.zip").toString();
+
+        assertThat(run("problems", "-o", csv, first)).isZero();
+        assertThat(run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv)).isZero();
+        assertThat(run("problems", zip)).isZero();
+
+        assertThat(out.toString()).isEqualTo(sums);
+        assertThat(Files.readString(Path.of(csv))).startsWith("id,kind,");
+        assertThat(run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString())).isZero();
+        assertThat(run("problems", "--to", "text", first)).isZero();
+        assertThat(out.toString().lines()).startsWith("54 - 29 + 38");
+    }
+
+    @Test
+    void aBadLineOfASpreadsheetAndADamagedPackageAreTold() throws IOException {
+        String csv = file("sums.csv", "sum\n54 - 29\n5 5\n");
+        assertThat(run("problems", csv)).isEqualTo(1);
+        assertThat(err.toString()).startsWith("line 3: ");
+        assertThat(lines()).hasSize(1);
+
+        byte[] zip = Files.readAllBytes(Path.of(packed()));
+        Files.write(folder.resolve("half.zip"), Arrays.copyOf(zip, zip.length / 3));
+        assertThat(run("problems", folder.resolve("half.zip").toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("The package is damaged");
+        assertThat(run("problems", file("letter.zip", "Dear parents"))).isEqualTo(2);
+        assertThat(err.toString()).contains("stops being XML");
+    }
+
+    private String packed() throws IOException {
+        String zip = folder.resolve("packed.zip").toString();
+        assertThat(run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n"))).isZero();
+        return zip;
     }
 }

@@ -40,9 +40,10 @@ public record Quotient(String id, BigDecimal dividend, BigDecimal divisor, Terms
         return new Quotient(changed, dividend, divisor, terms);
     }
 
-    /// As the terms ask. If they ask for no places, rounding or unit, a quotient of decimals is
-    /// worked to its end where it has one, and every other to the whole number.
-    private int places() {
+    /// The decimal places that it is worked to: as the terms ask. If they ask for no places,
+    /// rounding or unit, a quotient of decimals is worked to its end where it has one, and every
+    /// other to the whole number.
+    public int places() {
         return terms.places().orElseGet(this::usualPlaces);
     }
 

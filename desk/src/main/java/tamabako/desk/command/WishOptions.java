@@ -18,13 +18,16 @@ final class WishOptions {
     static String of(Wish wish) {
         return switch (wish) {
             case ColumnWish column -> column(column);
-            case ProductWish(int multiplicand, int multiplier) ->
+            case ProductWish products ->
                     "--kind product --multiplicand %d --multiplier %d"
-                            .formatted(multiplicand, multiplier);
-            case QuotientWish(int divisor, int quotient) ->
-                    "--kind quotient --divisor %d --quotient %d".formatted(divisor, quotient);
-            case RootWish(int degree, int digits) ->
-                    "--kind root --degree %d --root-digits %d".formatted(degree, digits);
+                            .formatted(
+                                    products.multiplicand().most(), products.multiplier().most());
+            case QuotientWish quotients ->
+                    "--kind quotient --divisor %d --quotient %d"
+                            .formatted(quotients.divisor().most(), quotients.quotient().most());
+            case RootWish roots ->
+                    "--kind root --degree %d --root-digits %d"
+                            .formatted(roots.degree(), roots.digits().most());
         };
     }
 

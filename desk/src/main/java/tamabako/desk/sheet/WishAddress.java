@@ -36,21 +36,21 @@ final class WishAddress {
     private static Map<String, String> fields(Wish wish) {
         return switch (wish) {
             case ColumnWish columns -> fields(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
+            case ProductWish products ->
                     Map.of(
                             "kind", "product",
-                            "multiplicand", String.valueOf(multiplicand),
-                            "multiplier", String.valueOf(multiplier));
-            case QuotientWish(int divisor, int quotient) ->
+                            "multiplicand", String.valueOf(products.multiplicand().most()),
+                            "multiplier", String.valueOf(products.multiplier().most()));
+            case QuotientWish quotients ->
                     Map.of(
                             "kind", "quotient",
-                            "divisor", String.valueOf(divisor),
-                            "quotient", String.valueOf(quotient));
-            case RootWish(int degree, int digits) ->
+                            "divisor", String.valueOf(quotients.divisor().most()),
+                            "quotient", String.valueOf(quotients.quotient().most()));
+            case RootWish roots ->
                     Map.of(
                             "kind", "root",
-                            "degree", String.valueOf(degree),
-                            "digits", String.valueOf(digits));
+                            "degree", String.valueOf(roots.degree()),
+                            "digits", String.valueOf(roots.digits().most()));
         };
     }
 

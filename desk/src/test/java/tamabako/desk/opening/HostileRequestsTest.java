@@ -37,7 +37,7 @@ class HostileRequestsTest {
     @BeforeAll
     static void open() {
         desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        sheet = desk.book().latestSheets(1).getFirst().sheet().id();
+        sheet = desk.book().sheets().latest(1).getFirst().sheet().id();
     }
 
     @AfterAll

@@ -97,7 +97,7 @@ class SheetPagesTest {
     void whatIsKeptIsWhatWasShownAndGrantsTheWish() {
         Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/sheets", FIVES);
         String id = on.address().substring("/sheets/".length());
-        var kept = book.findSheet(id).orElseThrow();
+        var kept = book.sheets().find(id).orElseThrow();
 
         assertThat(kept.sheet().title()).isEqualTo("Fives");
         assertThat(kept.keptAt()).isEqualTo(NOON.instant());
@@ -120,7 +120,7 @@ class SheetPagesTest {
         assertThat(view.problems()).isEmpty();
         assertThat(view.form().fault("practise").orElse("")).contains("Ten-complement");
         assertThat(((Reply.Page) ask(Verb.POST, "/sheets", query)).status()).isEqualTo(400);
-        assertThat(book.latestSheets(5)).isEmpty();
+        assertThat(book.sheets().latest(5)).isEmpty();
     }
 
     @Test

@@ -12,7 +12,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyLis
 import tamabako.paper.layout.Face;
 import tamabako.paper.layout.Ink;
 import tamabako.paper.layout.Mark;
-import tamabako.paper.layout.Page;
 
 /// Draws marks on one page.
 final class Pen implements AutoCloseable {
@@ -37,11 +36,13 @@ final class Pen implements AutoCloseable {
 
     private final PDPageContentStream stream;
     private final TextPen text;
+    private final double height;
     private int elements;
 
     Pen(PDDocument document, PDPage page, DocumentFonts fonts) throws IOException {
+        this.height = page.getMediaBox().getHeight();
         this.stream = new PDPageContentStream(document, page, AppendMode.OVERWRITE, true);
-        this.text = new TextPen(stream, fonts);
+        this.text = new TextPen(stream, fonts, height);
     }
 
     /// Draws marks that are read, and tells under which number (from 0 on each page) they stand.
@@ -141,8 +142,8 @@ final class Pen implements AutoCloseable {
     }
 
     /// From the top downward to what PDF counts, from the bottom upward.
-    private static float up(double y) {
-        return (float) (Page.HEIGHT - y);
+    private float up(double y) {
+        return (float) (height - y);
     }
 
     @Override

@@ -18,15 +18,17 @@ final class StructureTree {
     private final COSDictionary document;
     private final List<COSArray> back = new ArrayList<>();
 
-    StructureTree(int pages) {
+    StructureTree() {
         root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
         document = node(root, "Document");
         COSArray kids = new COSArray();
         kids.add(document);
         root.setItem(COSName.K, kids);
-        for (int page = 0; page < pages; page++) {
-            back.add(new COSArray());
-        }
+    }
+
+    /// One more page.
+    void addPage() {
+        back.add(new COSArray());
     }
 
     /// The node that all others hang from.

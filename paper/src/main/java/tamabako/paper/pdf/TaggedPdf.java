@@ -16,51 +16,52 @@ import tamabako.paper.layout.Element;
 import tamabako.paper.layout.Laid;
 import tamabako.paper.layout.Page;
 
-/// Laid pages as a tagged PDF.
-public final class TaggedPdf {
+/// Laid pages as a tagged PDF, one part after the other.
+public final class TaggedPdf implements AutoCloseable {
 
-    private final PDDocument document;
+    private static final COSName TABS = COSName.getPDFName("Tabs");
+
+    private final PDDocument document = new PDDocument();
     private final List<PDPage> pages = new ArrayList<>();
     private final List<Pen> pens = new ArrayList<>();
-    private final StructureTree tree;
+    private final StructureTree tree = new StructureTree();
+    private final DocumentFonts fonts = new DocumentFonts(document);
 
-    private TaggedPdf(PDDocument document, int count) throws IOException {
-        this.document = document;
-        this.tree = new StructureTree(count);
-        DocumentFonts fonts = new DocumentFonts(document);
-        for (int number = 0; number < count; number++) {
-            PDPage page = new PDPage(new PDRectangle((float) Page.WIDTH, (float) Page.HEIGHT));
-            page.setStructParents(number);
-            page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
-            document.addPage(page);
-            pages.add(page);
-            pens.add(new Pen(document, page, fonts));
-        }
+    /// How many pages there are so far; the next part begins with this number.
+    public int pages() {
+        return pages.size();
     }
 
-    /// The file that holds the pages of `parts`, one part after the other.
+    /// Adds the pages of a part.
     ///
-    /// @param parts laid so that each begins where the one before ends
-    public static byte[] of(List<Laid> parts, Description description) {
-        int count = parts.stream().mapToInt(Laid::pages).sum();
-        try (PDDocument document = new PDDocument()) {
-            TaggedPdf pdf = new TaggedPdf(document, count);
-            for (Laid part : parts) {
-                pdf.draw(part);
+    /// @param part laid to begin at [#pages()]
+    public void add(Laid part) {
+        try {
+            for (int number = 0; number < part.pages(); number++) {
+                addPage(part.page());
             }
-            return pdf.finish(description);
+            for (Decoration decoration : part.decorations()) {
+                pens.get(decoration.page()).drawSeen(decoration.marks());
+            }
+            for (Element element : part.elements()) {
+                draw(element, tree.document());
+            }
+            for (Pen pen : pens.subList(pens.size() - part.pages(), pens.size())) {
+                pen.close();
+            }
         } catch (IOException failed) {
-            throw new UncheckedIOException("Cannot make the PDF.", failed);
+            throw failed(failed);
         }
     }
 
-    private void draw(Laid part) throws IOException {
-        for (Decoration decoration : part.decorations()) {
-            pens.get(decoration.page()).drawSeen(decoration.marks());
-        }
-        for (Element element : part.elements()) {
-            draw(element, tree.document());
-        }
+    private void addPage(Page like) throws IOException {
+        PDPage page = new PDPage(new PDRectangle((float) like.width(), (float) like.height()));
+        page.setStructParents(pages.size());
+        page.getCOSObject().setItem(TABS, COSName.S);
+        document.addPage(page);
+        pages.add(page);
+        pens.add(new Pen(document, page, fonts));
+        tree.addPage();
     }
 
     private void draw(Element element, COSDictionary parent) throws IOException {
@@ -81,14 +82,30 @@ public final class TaggedPdf {
         }
     }
 
-    private byte[] finish(Description description) throws IOException {
-        for (Pen pen : pens) {
-            pen.close();
+    /// The file.
+    public byte[] finish(Description description) {
+        try {
+            document.getDocumentCatalog()
+                    .setStructureTreeRoot(new PDStructureTreeRoot(tree.root()));
+            Metadata.write(document, description);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return bytes.toByteArray();
+        } catch (IOException failed) {
+            throw failed(failed);
         }
-        document.getDocumentCatalog().setStructureTreeRoot(new PDStructureTreeRoot(tree.root()));
-        Metadata.write(document, description);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        document.save(bytes);
-        return bytes.toByteArray();
+    }
+
+    @Override
+    public void close() {
+        try {
+            document.close();
+        } catch (IOException failed) {
+            throw failed(failed);
+        }
+    }
+
+    private static UncheckedIOException failed(IOException cause) {
+        return new UncheckedIOException("Cannot make the PDF.", cause);
     }
 }

@@ -10,7 +10,6 @@ import tamabako.paper.figures.Cells;
 import tamabako.paper.layout.Face;
 import tamabako.paper.layout.Ink;
 import tamabako.paper.layout.Mark;
-import tamabako.paper.layout.Page;
 
 /// Writes words and figures on one page. It remembers how it wrote last and says only what changes.
 final class TextPen {
@@ -22,13 +21,15 @@ final class TextPen {
 
     private final PDPageContentStream stream;
     private final DocumentFonts fonts;
+    private final double height;
     private @Nullable PDFont font;
     private double size;
     private double narrowed = 1;
     private double spacing;
     private Ink ink = Ink.BLACK;
 
-    TextPen(PDPageContentStream stream, DocumentFonts fonts) {
+    TextPen(PDPageContentStream stream, DocumentFonts fonts, double height) {
+        this.height = height;
         this.stream = stream;
         this.fonts = fonts;
     }
@@ -86,7 +87,7 @@ final class TextPen {
     }
 
     private void at(double x, double baseline) throws IOException {
-        stream.newLineAtOffset((float) x, (float) (Page.HEIGHT - baseline));
+        stream.newLineAtOffset((float) x, (float) (height - baseline));
     }
 
     private void use(PDFont wanted, double wantedSize, Ink wantedInk) throws IOException {

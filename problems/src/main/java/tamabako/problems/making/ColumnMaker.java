@@ -33,21 +33,23 @@ final class ColumnMaker {
     private final Drawing drawing;
     private final Draws draws;
     private final StrokeWindow strokes;
+    private final Avoided avoided;
     private final List<Problem> problems = new ArrayList<>();
     private final Set<LongBuffer> seen = new HashSet<>();
 
-    private ColumnMaker(ColumnWish wish, int count, Drawing drawing, long seed) {
+    private ColumnMaker(ColumnWish wish, int count, Drawing drawing, Avoided avoided, long seed) {
         this.wish = wish;
         this.count = count;
         this.drawing = drawing;
+        this.avoided = avoided;
         this.draws = new Draws(seed);
         this.strokes = StrokeWindow.of(wish, drawing);
     }
 
-    static Made make(ColumnWish wish, int count, long seed) {
+    static Made make(ColumnWish wish, int count, long seed, Avoided avoided) {
         return switch (Search.of(wish.shape(), wish.signs(), wish.conditions())) {
             case Way.Drawn(Drawing drawing) ->
-                    new ColumnMaker(wish, count, drawing, seed).make(seed);
+                    new ColumnMaker(wish, count, drawing, avoided, seed).make(seed);
             case Way.GaveUp(int tries) -> new Made.NotFound(wish, new Made.Reason.NoneFound(tries));
             case Way.Nothing(var clash) ->
                     new Made.Impossible(wish, new Made.Reason.Clash(clash), Nearby.to(wish, clash));
@@ -79,12 +81,16 @@ final class ColumnMaker {
         if (!seen.add(LongBuffer.wrap(rows))) {
             return false;
         }
+        Column column = column(rows);
+        return !avoided.contains(column) && problems.add(column);
+    }
+
+    private Column column(long[] rows) {
         List<BigDecimal> numbers = new ArrayList<>(rows.length);
         for (long row : rows) {
             numbers.add(BigDecimal.valueOf(row, wish.shape().places()));
         }
-        String number = Integer.toString(problems.size() + 1);
-        return problems.add(new Column(number, numbers, Terms.PLAIN));
+        return new Column(Integer.toString(problems.size() + 1), numbers, Terms.PLAIN);
     }
 
     /// Chance brings no more: fills the set from the list of all columns, if they can be listed.
@@ -96,6 +102,7 @@ final class ColumnMaker {
                     wish, new Made.Reason.NoMoreFound(problems.size(), MOST_ALIKE));
         }
         List<long[]> all = new ArrayList<>(listed.get());
+        all.removeIf(rows -> avoided.contains(column(rows)));
         if (all.size() < count) {
             return new Made.Impossible(
                     wish, new Made.Reason.OnlySoMany(count, all.size()), Optional.empty());

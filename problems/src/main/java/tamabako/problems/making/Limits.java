@@ -16,8 +16,6 @@ final class Limits {
 
     private static final int MOST_ROWS = 100;
     private static final int MOST_DIGITS = 16;
-    private static final int MOST_FACTOR_DIGITS = 15;
-    private static final int MOST_ROOT_DIGITS = 10;
 
     private Limits() {}
 
@@ -28,26 +26,16 @@ final class Limits {
         if (reason.isPresent()) {
             return reason.map(r -> new Made.Impossible(wish, r, Optional.empty()));
         }
-        return reason(wish).map(r -> new Made.Impossible(wish, r, Optional.of(clamped(wish))));
+        return reason(wish, count)
+                .map(r -> new Made.Impossible(wish, r, Optional.of(clamped(wish, count))));
     }
 
-    private static Optional<Reason> reason(Wish wish) {
+    private static Optional<Reason> reason(Wish wish, int count) {
         return switch (wish) {
             case ColumnWish columns -> columnReason(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
-                    range(Part.MULTIPLICAND_DIGITS, multiplicand, 1, MOST_FACTOR_DIGITS)
-                            .or(() ->
-                                    range(
-                                            Part.MULTIPLIER_DIGITS,
-                                            multiplier,
-                                            1,
-                                            MOST_FACTOR_DIGITS));
-            case QuotientWish(int divisor, int quotient) ->
-                    range(Part.DIVISOR_DIGITS, divisor, 1, MOST_FACTOR_DIGITS)
-                            .or(() -> range(Part.QUOTIENT_DIGITS, quotient, 1, MOST_FACTOR_DIGITS));
-            case RootWish(int degree, int digits) ->
-                    range(Part.DEGREE, degree, 2, 3)
-                            .or(() -> range(Part.ROOT_DIGITS, digits, 1, MOST_ROOT_DIGITS));
+            case ProductWish products -> PairLimits.of(products).reason(count);
+            case QuotientWish quotients -> PairLimits.of(quotients).reason(count);
+            case RootWish roots -> RootLimits.reason(roots);
         };
     }
 
@@ -93,25 +81,18 @@ final class Limits {
                 : Optional.of(new Reason.RequiredNotAllowed(missing));
     }
 
-    private static Optional<Reason> range(Part part, int value, int least, int most) {
+    static Optional<Reason> range(Part part, int value, int least, int most) {
         return value >= least && value <= most
                 ? Optional.empty()
                 : Optional.of(new Reason.OutOfRange(part, value, least, most));
     }
 
-    private static Wish clamped(Wish wish) {
+    private static Wish clamped(Wish wish, int count) {
         return switch (wish) {
             case ColumnWish columns -> clampedColumns(columns);
-            case ProductWish(int multiplicand, int multiplier) ->
-                    new ProductWish(
-                            Math.clamp(multiplicand, 1, MOST_FACTOR_DIGITS),
-                            Math.clamp(multiplier, 1, MOST_FACTOR_DIGITS));
-            case QuotientWish(int divisor, int quotient) ->
-                    new QuotientWish(
-                            Math.clamp(divisor, 1, MOST_FACTOR_DIGITS),
-                            Math.clamp(quotient, 1, MOST_FACTOR_DIGITS));
-            case RootWish(int degree, int digits) ->
-                    new RootWish(Math.clamp(degree, 2, 3), Math.clamp(digits, 1, MOST_ROOT_DIGITS));
+            case ProductWish products -> PairLimits.of(products).nearest(products, count);
+            case QuotientWish quotients -> PairLimits.of(quotients).nearest(quotients, count);
+            case RootWish roots -> RootLimits.nearest(roots);
         };
     }
 

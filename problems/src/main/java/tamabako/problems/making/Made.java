@@ -54,6 +54,15 @@ public sealed interface Made {
         /// There are such problems, only fewer than asked for.
         record OnlySoMany(int count, int there) implements Reason {}
 
+        /// A custom that cannot be kept where `part` is below `least`.
+        record CustomNeeds(Custom custom, Part part, int least) implements Reason {}
+
+        /// A custom about rounding, where no answer has decimals to round.
+        record CustomNeedsDecimals(Custom custom) implements Reason {}
+
+        /// No set of so many that were drawn keeps the customs; this one was broken most.
+        record CustomNotMet(Custom custom, int tries) implements Reason {}
+
         /// None was found in so many tries.
         record NoneFound(int tries) implements Reason {}
 
@@ -77,7 +86,24 @@ public sealed interface Made {
         DIVISOR_DIGITS,
         QUOTIENT_DIGITS,
         DEGREE,
-        ROOT_DIGITS;
+        ROOT_DIGITS,
+        DIGITS,
+        ANSWER_PLACES,
+        DECIMALS,
+        INNER_ZEROS,
+        REVISED,
+        ROUNDINGS,
+        LINES,
+        LEAVES,
+        SPAN,
+        GRADE;
+
+        /// That `value` is out of range for this part; empty if it is in range.
+        public Optional<Reason> range(int value, int least, int most) {
+            return value >= least && value <= most
+                    ? Optional.empty()
+                    : Optional.of(new Reason.OutOfRange(this, value, least, most));
+        }
 
         @Override
         public String topic() {

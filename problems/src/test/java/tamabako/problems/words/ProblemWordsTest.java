@@ -16,6 +16,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tamabako.frame.Technique;
 import tamabako.problems.Unreadable;
+import tamabako.problems.grade.Figure;
+import tamabako.problems.grade.Span;
+import tamabako.problems.grade.file.Fault;
+import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
 
@@ -28,7 +32,8 @@ class ProblemWordsTest {
                     Made.Reason.class,
                     Mark.class,
                     Mark.Fault.class,
-                    Mark.Form.class);
+                    Mark.Form.class,
+                    Fault.class);
 
     @Test
     void everyReasonHasATemplateInEveryLanguageAndFillsIt() throws ReflectiveOperationException {
@@ -58,6 +63,26 @@ class ProblemWordsTest {
         for (Made.Part part : Made.Part.values()) {
             for (String language : LANGUAGES) {
                 assertThat(ProblemWords.of(Locale.of(language)).say(part)).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everySortOfFigureHasAName() {
+        for (Figure figure : Figure.values()) {
+            for (String language : LANGUAGES) {
+                assertThat(ProblemWords.of(Locale.of(language)).say(figure)).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everyCustomHasAName() throws ReflectiveOperationException {
+        for (Class<?> custom : Custom.class.getPermittedSubclasses()) {
+            for (String language : LANGUAGES) {
+                assertThat(ProblemWords.of(Locale.of(language)).say(sample(custom)))
+                        .isNotBlank()
+                        .doesNotContain("{");
             }
         }
     }
@@ -132,8 +157,14 @@ class ProblemWordsTest {
         if (type == java.math.BigDecimal.class) {
             return java.math.BigDecimal.TWO;
         }
+        if (type == Span.class) {
+            return new Span(3, 5);
+        }
         if (type == Made.Part.class) {
             return Made.Part.ROWS;
+        }
+        if (type == Custom.class) {
+            return new Custom.InnerZeros(1, 2);
         }
         if (type == Mark.Fault.class) {
             return new Mark.Fault.RemainderMissing();

@@ -1,0 +1,113 @@
+package tamabako.problems.setting;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import tamabako.problems.Column;
+import tamabako.problems.Problem;
+import tamabako.problems.Terms;
+import tamabako.problems.grade.Format;
+import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.column.HandCondition;
+import tamabako.problems.making.draw.Draws;
+import tamabako.problems.setting.Supply.Supplied;
+
+/// Columns of a batch: each kind on its places, and of more columns than are needed those that keep
+/// the customs of a section best.
+final class ColumnBatch implements BatchMaker {
+
+    /// So many times the columns needed are made to choose from, and so many more.
+    private static final int TIMES = 2;
+
+    private static final int MORE = 2;
+
+    /// A carry or borrow that passes over a rod. Makers can be asked for it, not for columns
+    /// without it.
+    private static final HandCondition RUNNING_ON = new HandCondition.CarryRun(2);
+
+    private final Format.Columns format;
+    private final int count;
+    private final Terms terms;
+    private final Map<ColumnKind, Supply> supplies = new EnumMap<>(ColumnKind.class);
+
+    ColumnBatch(Format.Columns format, int count) {
+        this.format = format;
+        this.count = count;
+        this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
+        ColumnWishes wishes = ColumnWishes.of(format, count);
+        for (ColumnKind kind : ColumnKind.values()) {
+            supplies.put(kind, new Supply(wish(wishes, kind), this::finished));
+        }
+    }
+
+    /// How many columns are made where so many are needed.
+    static int wished(int needed) {
+        return TIMES * needed + MORE;
+    }
+
+    private static ColumnWish wish(ColumnWishes wishes, ColumnKind kind) {
+        return switch (kind) {
+            case ADDED -> wishes.added();
+            case MIXED -> wishes.mixed();
+            case DIPPING -> wishes.dipping();
+            case NEGATIVE -> wishes.negative();
+        };
+    }
+
+    /// A made column with its decimals and terms; empty where its carries run on and may not.
+    private Optional<Problem> finished(Problem made) {
+        int places = format.amounts().places();
+        return Optional.of(made)
+                .map(Column.class::cast)
+                .filter(this::runsOnAsAllowed)
+                .map(column ->
+                        column.rows().stream()
+                                .map(row -> new BigDecimal(row.unscaledValue(), places))
+                                .toList())
+                .map(rows -> new Column("", rows, terms));
+    }
+
+    private boolean runsOnAsAllowed(Column column) {
+        return switch (format.beadwork().runningOn()) {
+            case ALLOWED, REQUIRED -> true;
+            case NEVER -> RUNNING_ON.missedBy(column).isPresent();
+        };
+    }
+
+    @Override
+    public Pieces make(long seed, Sums taken) {
+        Draws draws = new Draws(seed);
+        List<ColumnKind> places = ColumnKind.places(count, format.signs(), draws);
+        Map<ColumnKind, List<Column>> made = new EnumMap<>(ColumnKind.class);
+        for (ColumnKind kind : ColumnKind.values()) {
+            int needed = (int) places.stream().filter(place -> place == kind).count();
+            switch (draw(kind, needed, draws, taken)) {
+                case Supplied.Enough(List<Problem> problems) -> made.put(kind, columns(problems));
+                case Supplied.Lacking(Lack lack) -> {
+                    return new Pieces.None(lack);
+                }
+            }
+        }
+        List<Column> chosen = new ColumnChoice(places, made).best(draws);
+        List<Piece> pieces = new ArrayList<>();
+        for (int place = 0; place < count; place++) {
+            pieces.add(Piece.of(chosen.get(place), "column " + places.get(place).word()));
+        }
+        return new Pieces.Found(pieces);
+    }
+
+    private Supplied draw(ColumnKind kind, int needed, Draws draws, Sums taken) {
+        return needed == 0
+                ? new Supplied.Enough(List.of())
+                : Objects.requireNonNull(supplies.get(kind))
+                        .draw(needed, wished(needed), draws, taken);
+    }
+
+    private static List<Column> columns(List<Problem> problems) {
+        return problems.stream().map(Column.class::cast).toList();
+    }
+}

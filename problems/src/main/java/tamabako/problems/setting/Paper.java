@@ -1,0 +1,26 @@
+package tamabako.problems.setting;
+
+import java.util.List;
+import tamabako.problems.Problem;
+import tamabako.problems.grade.Grade;
+
+/// A paper as it is handed out: one form of a grade's exam.
+///
+/// @param id its opaque name, a [PaperId] as it is printed; it tells nothing about the answers
+/// @param ladder the name of the ladder that the grade is of
+/// @param form which of several equal forms it is, from 1
+/// @param sections in the order of the grade
+public record Paper(String id, String ladder, Grade grade, int form, List<PaperSection> sections) {
+
+    public Paper {
+        sections = List.copyOf(sections);
+        if (form < 1) {
+            throw new IllegalArgumentException("Forms count from 1, not " + form + ".");
+        }
+    }
+
+    /// All problems, in the order of the paper.
+    public List<Problem> problems() {
+        return sections.stream().flatMap(section -> section.problems().stream()).toList();
+    }
+}

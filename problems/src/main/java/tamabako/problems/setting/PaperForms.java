@@ -1,0 +1,102 @@
+package tamabako.problems.setting;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import tamabako.problems.Problem;
+import tamabako.problems.making.draw.Draws;
+
+/// Sets equal forms of one paper: each keeps the grade's table and the customs, no sum stands in
+/// two of them, and they take as many strokes, as long, and as many steps by each technique.
+///
+/// More drafts are made than there are forms; then problems of one sort change places, between
+/// forms and with the drafts left over, until all forms are equal or no more is gained.
+public final class PaperForms {
+
+    /// Swaps tried for every seat of all forms.
+    private static final int SWAPS_A_SEAT = 4_000;
+
+    private final PaperMaker maker;
+    private final List<FormFeature> features;
+
+    private PaperForms(PaperMaker maker, List<FormFeature> features) {
+        this.maker = maker;
+        this.features = List.copyOf(features);
+    }
+
+    /// Forms of the papers of `maker`, equal in strokes, seconds and steps by each technique.
+    public static PaperForms of(PaperMaker maker) {
+        return new PaperForms(maker, FormFeature.usual());
+    }
+
+    /// The same forms, equal in these features.
+    public PaperForms equalIn(List<FormFeature> changed) {
+        return new PaperForms(maker, changed);
+    }
+
+    /// As many forms as `ids` has names, drawn from `seed`, without any sum of `leftOut`.
+    ///
+    /// @param ids one or more
+    public FormsMade make(List<PaperId> ids, long seed, Collection<? extends Problem> leftOut) {
+        Draws draws = new Draws(seed);
+        Sums taken = new Sums(leftOut);
+        List<PaperDraft> drafts = new ArrayList<>();
+        for (int i = 0; i < ids.size() + spares(ids.size()); i++) {
+            switch (maker.draft(draws.bits(), taken)) {
+                case Drafted.Found(PaperDraft draft) -> drafts.add(draft);
+                case Drafted.None(PaperMade.Reason reason) -> {
+                    if (i < ids.size()) {
+                        return new FormsMade.NotMade(reason);
+                    }
+                }
+            }
+        }
+        List<Paper> papers = papers(ids, split(drafts, ids.size(), draws.bits()));
+        return new FormsMade.Found(papers, FormReport.of(papers), seed);
+    }
+
+    private static int spares(int forms) {
+        return forms == 1 ? 0 : 2 + forms / 2;
+    }
+
+    private List<PaperDraft> split(List<PaperDraft> drafts, int forms, long seed) {
+        if (forms == 1) {
+            return drafts;
+        }
+        FormPool pool = new FormPool(drafts);
+        List<Watch> watched = Watch.all(features, drafts.getFirst());
+        List<Candidate> candidates = pool.candidates(watched);
+        List<List<Integer>> start = pool.start(forms);
+        FormSplit split =
+                new FormSplit(
+                        candidates,
+                        goal(candidates, watched, drafts.size()),
+                        new FormCustoms(pool, start));
+        return split.from(start, seed, SWAPS_A_SEAT * forms * pool.seats()).forms().stream()
+                .map(pool::draft)
+                .toList();
+    }
+
+    /// The mean of all drafts.
+    private static FormGoal goal(List<Candidate> candidates, List<Watch> watched, int drafts) {
+        List<Double> totals = new ArrayList<>();
+        List<Double> tolerances = new ArrayList<>();
+        for (int i = 0; i < watched.size(); i++) {
+            int feature = i;
+            double mean =
+                    candidates.stream().mapToDouble(one -> one.feature(feature)).sum() / drafts;
+            totals.add(watched.get(i).feature().goal(mean));
+            tolerances.add(watched.get(i).feature().tolerance(mean));
+        }
+        return new FormGoal(totals, tolerances);
+    }
+
+    private List<Paper> papers(List<PaperId> ids, List<PaperDraft> drafts) {
+        List<Paper> papers = new ArrayList<>();
+        for (int form = 0; form < ids.size(); form++) {
+            String id = ids.get(form).toString();
+            papers.add(drafts.get(form).paper(id, maker.ladder(), form + 1));
+        }
+        return papers;
+    }
+}
