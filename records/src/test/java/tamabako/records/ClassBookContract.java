@@ -305,10 +305,7 @@ abstract class ClassBookContract {
             assertThat(book.templates().find(first.id()))
                     .contains(
                             new Template(
-                                    first.id(),
-                                    "Tuesday 火曜",
-                                    "rows=6",
-                                    TUESDAY.plusSeconds(60)));
+                                    first.id(), "Tuesday 火曜", "rows=6", TUESDAY.plusSeconds(60)));
             book.templates().remove(first.id());
             assertThat(book.templates().find(first.id())).isEmpty();
         }
@@ -359,8 +356,8 @@ abstract class ClassBookContract {
                         .filter(one ->
                                 one.sections().stream()
                                         .flatMap(section -> section.batches().stream())
-                                        .anyMatch(batch ->
-                                                batch.format() instanceof Format.PadLines))
+                                        .anyMatch(
+                                                batch -> batch.format() instanceof Format.PadLines))
                         .findFirst()
                         .orElseThrow();
         PaperMaker maker = PaperMaker.of(ladder.id(), grade);

@@ -105,7 +105,10 @@ class PaperWalkTest {
             assertThat(page.locator(".problem").nth(2)).not().hasText(third);
             assertThat(page.locator("button[name=another][value='3']")).isFocused();
             assertThat(page.locator(".problem").nth(1).innerText()).isEqualTo(second);
-            assertThat(page.url()).contains("swaps=3-1").contains("seed=12").doesNotContain("another");
+            assertThat(page.url())
+                    .contains("swaps=3-1")
+                    .contains("seed=12")
+                    .doesNotContain("another");
             String exchanged = page.locator(".problem").nth(2).innerText();
             page.reload();
             assertThat(page.locator(".problem").nth(2).innerText()).isEqualTo(exchanged);

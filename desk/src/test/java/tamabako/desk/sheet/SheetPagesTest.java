@@ -236,9 +236,10 @@ class SheetPagesTest {
     @Test
     void furtherConditionsAreKept() {
         MakeView view =
-                make("kind=column&rows=4&least=2&most=4&ji=12&answer=4&technique=direct"
-                        + "&technique=five-complement&technique=ten-complement"
-                        + "&technique=ten-with-five&seed=3");
+                make(
+                        "kind=column&rows=4&least=2&most=4&ji=12&answer=4&technique=direct"
+                                + "&technique=five-complement&technique=ten-complement"
+                                + "&technique=ten-with-five&seed=3");
         assertThat(view.problems()).hasSize(10);
         for (Practised problem : view.problems()) {
             assertThat(String.join("", problem.shown().rows()).replace(",", "")).hasSize(12);
