@@ -104,7 +104,8 @@ public final class PaperPrint {
                 PaperLayout.title(papers.getFirst(), wish), words.language(), seed.getValue());
     }
 
-    private static PaperPrintWish clean(PaperPrintWish wish) {
+    /// The wish with what people wrote made ready for print.
+    static PaperPrintWish clean(PaperPrintWish wish) {
         Optional<String> title = wish.title().map(PlainText::of).filter(text -> !text.isEmpty());
         return new PaperPrintWish(
                 wish.language(),

@@ -48,6 +48,10 @@ public final class SheetPrint {
                 for (Sheet sheet : clean) {
                     pdf.add(SheetLayout.ofSheet(sheet, cleanWish, PrintFonts.SHARED, pdf.pages()));
                 }
+                for (Sheet sheet : clean) {
+                    SheetLayout.ofPads(sheet, cleanWish, PrintFonts.SHARED, pdf.pages())
+                            .forEach(pdf::add);
+                }
             }
             if (wish.part().hasKey()) {
                 for (Sheet sheet : clean) {

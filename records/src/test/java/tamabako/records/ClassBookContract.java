@@ -327,8 +327,8 @@ abstract class ClassBookContract {
 
     @Test
     void papersAreFoundByTheirPrintedNamesWithAllThatTheyAsk() {
-        String yaml = LadderTexts.text("abacus-one-sheet");
         List<Paper> papers = papers();
+        String yaml = LadderTexts.text(papers.getFirst().ladder());
         KeptPapers kept = new KeptPapers("K7QM-29XF", yaml, TUESDAY, papers);
         try (ClassBook book = ClassBook.open(fresh())) {
             book.papers().keep(kept);
@@ -350,14 +350,14 @@ abstract class ClassBookContract {
 
     /// Two forms of a grade that has a slip pad.
     private static List<Paper> papers() {
-        Ladder ladder = Ladders.ladder("abacus-one-sheet").orElseThrow();
+        Ladder ladder = Ladders.ladder("abacus-by-sections").orElseThrow();
         Grade grade =
                 ladder.grades().stream()
                         .filter(one ->
                                 one.sections().stream()
                                         .flatMap(section -> section.batches().stream())
-                                        .anyMatch(
-                                                batch -> batch.format() instanceof Format.PadLines))
+                                        .anyMatch(batch ->
+                                                batch.format() instanceof Format.PadLines))
                         .findFirst()
                         .orElseThrow();
         PaperMaker maker = PaperMaker.of(ladder.id(), grade);

@@ -58,7 +58,8 @@ public final class PaperPages implements Routes {
                 Route.get("/papers", this::choose),
                 Route.post("/papers", this::make),
                 Route.get("/papers/{id}", this::show),
-                Route.get("/papers/{id}.pdf", this::print));
+                Route.get("/papers/{id}.pdf", this::print),
+                Route.get("/papers/{id}/report.pdf", this::printReport));
     }
 
     @Override
@@ -180,6 +181,12 @@ public final class PaperPages implements Routes {
     private Reply print(Request request) {
         return shelf.find(request.part("id"))
                 .map(kept -> PaperPdf.reply(kept, request))
+                .orElseGet(() -> missing(request));
+    }
+
+    private Reply printReport(Request request) {
+        return shelf.find(request.part("id"))
+                .map(kept -> PaperPdf.report(kept, request))
                 .orElseGet(() -> missing(request));
     }
 

@@ -63,6 +63,9 @@ class PaperWalkTest {
             assertThat(pdf.status()).isEqualTo(200);
             assertThat(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
 
+            APIResponse report = page.request().get(page.url() + "/report.pdf");
+            assertThat(report.status()).isEqualTo(200);
+
             String address = page.url();
             String number = page.locator(".paper-id").nth(1).innerText();
             scene.open("/papers");
@@ -97,7 +100,7 @@ class PaperWalkTest {
     void oneProblemIsExchangedInItsPlace() {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
             Page page = scene.page();
-            scene.open("/make?seed=12");
+            scene.open("/make?kind=quotient&divisor=2&quotient=3&seed=12");
             String second = page.locator(".problem").nth(1).innerText();
             String third = page.locator(".problem").nth(2).innerText();
             page.locator("button[name=another][value='3']").click();

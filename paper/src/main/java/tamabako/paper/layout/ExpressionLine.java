@@ -40,8 +40,7 @@ record ExpressionLine(
         List<Expression> expressions = section.problems().stream().map(Expression::of).toList();
         Widths widths = Widths.of(expressions);
         AnswerBox box = AnswerBox.of(section, setting);
-        double labels =
-                Labels.width(expressions.stream().map(Expression::label).toList(), setting);
+        double labels = Labels.width(expressions.stream().map(Expression::label).toList(), setting);
         Across none = new Across(0, 0, 0);
         ExpressionLine wide =
                 new ExpressionLine(
@@ -65,17 +64,9 @@ record ExpressionLine(
     private Optional<ExpressionLine> fit(int lists) {
         return Across.fit(lists, setting.across(), gap(setting), setting.size(), this::figuresFor)
                 .filter(found -> found.count() == lists)
-                .map(
-                        found ->
-                                new ExpressionLine(
-                                        expressions,
-                                        answers,
-                                        widths,
-                                        box,
-                                        labels,
-                                        found,
-                                        below,
-                                        setting));
+                .map(found ->
+                        new ExpressionLine(
+                                expressions, answers, widths, box, labels, found, below, setting));
     }
 
     /// The largest size of figures that a width has room for, 0 if there is none.

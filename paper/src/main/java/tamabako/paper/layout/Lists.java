@@ -9,7 +9,8 @@ import java.util.List;
 /// them; where it does not, one comes after the other, each in lists of its own.
 ///
 /// @param runs how many problems belong together, in their order
-/// @param page the room of a page below a heading; two halves that fit there stay on one page
+/// @param page the room of a page below head and heading; two halves that fit there stay on one
+///   page
 /// @param after the clear room below
 record Lists(ListLine line, List<Integer> runs, double page, double after) implements Piece {
 
@@ -24,17 +25,16 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
         List<Integer> runs = section.byUnit().stream().map(List::size).toList();
         boolean halves = runs.size() == 2 && runs.getFirst().equals(runs.getLast());
         int all = section.problems().size();
-        return new Lists(
-                line, halves ? runs : List.of(all), page(setting), setting.pick(8, 10));
+        return new Lists(line, halves ? runs : List.of(all), page(setting), setting.pick(8, 10));
     }
 
     /// Lists of so many lines without any such halves.
     static Lists of(int lines, ListLine line, Setting setting) {
-        return new Lists(line, List.of(lines), page(setting), setting.pick(4, 6));
+        return new Lists(line, List.of(lines), page(setting), 3);
     }
 
     private static double page(Setting setting) {
-        return setting.page().bottom() - setting.page().top() - setting.pick(100, 150);
+        return setting.page().bottom() - setting.page().top() - setting.pick(230, 330);
     }
 
     @Override
@@ -44,10 +44,8 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
 
     @Override
     public double opening(double air) {
-        double whole = lines(count()) * line.pitch(air);
-        boolean together = runs.size() > 1 && whole <= page;
-        return together
-                ? whole
+        return staysOnPage(air)
+                ? lines(count()) * line.pitch(air)
                 : Math.min(FEWEST_LINES, lines(runs.getFirst())) * line.pitch(air);
     }
 
@@ -55,7 +53,10 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
     public void lay(Flow flow, double air) {
         double pitch = line.pitch(air);
         int all = count();
-        if (lines(all) * pitch <= flow.roomOfPage()) {
+        if (staysOnPage(air)) {
+            flow.require(lines(all) * pitch);
+        }
+        if (runs.size() == 1 || lines(all) * pitch <= flow.room()) {
             layRun(flow, 0, all, pitch);
         } else {
             int first = 0;
@@ -70,6 +71,10 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
     /// The height of all lines at their closest, with the clear room below.
     double height() {
         return lines(count()) * line.pitch(0) + after;
+    }
+
+    private boolean staysOnPage(double air) {
+        return runs.size() > 1 && lines(count()) * line.pitch(air) <= page;
     }
 
     private void layRun(Flow flow, int first, int end, double pitch) {

@@ -14,7 +14,7 @@ import tamabako.paper.layout.Mark.Words;
 record MarkingHead(String heading, int points, int full, Setting setting) implements Block.Over {
 
     private static final double SIZE = 10;
-    private static final double BOX = 17;
+    private static final double BOX = 15;
     private static final double CLEAR = 4;
 
     @Override
@@ -35,12 +35,12 @@ record MarkingHead(String heading, int points, int full, Setting setting) implem
         flow.put(flow.leaf(Role.PARAGRAPH, marks.reversed()));
         flow.down(BOX + 2);
         flow.decorate(new Rule(setting.left(), flow.y(), setting.right(), flow.y(), 0.6, Ink.LINE));
-        flow.down(5);
+        flow.down(4);
     }
 
     @Override
     public double height() {
-        return BOX + 7;
+        return BOX + 6;
     }
 
     private double after(List<Mark> marks, double right, double baseline, String key, int number) {

@@ -1,11 +1,8 @@
 package tamabako.paper.layout;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tamabako.paper.figures.Cells;
-import tamabako.paper.figures.PrintedNumber;
 import tamabako.paper.layout.Mark.Bead;
 import tamabako.paper.layout.Mark.Dot;
 import tamabako.paper.layout.Mark.Figures;
@@ -13,7 +10,6 @@ import tamabako.paper.layout.Mark.Rule;
 import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.wish.Unprintable;
 import tamabako.paper.wish.Unprintable.Reason;
-import tamabako.problems.Pad;
 
 /// The leaves of a slip pad, four on a page that lies on its side, to be cut along its lines and
 /// bound at the left: 130 by 85 mm each, five numbered amounts one below the other, the back blank
@@ -23,8 +19,7 @@ import tamabako.problems.Pad;
 /// first leaves in their order, those at the top right follow them, then the lower ones.
 ///
 /// @param name what stands small on every leaf, so that strewn leaves find together again
-/// @param unit the currency of the amounts, if they have one
-record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
+record PadLeaves(PrintedPad pad, String name, Setting setting) {
 
     private static final double WIDTH = 130 * Page.MM;
     private static final double HEIGHT = 85 * Page.MM;
@@ -72,8 +67,8 @@ record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
         String number = setting.words().say("pad.leaf", leaf + 1);
         List<Element> parts = new ArrayList<>();
         List<Mark> named = new ArrayList<>();
-        named.add(setting.endingAt(right, foot, Face.BOLD, 11, Ink.BLACK, number));
         named.add(new Words(left + BOUND, foot, Face.REGULAR, 7, Ink.SOFT, name));
+        named.add(setting.endingAt(right, foot, Face.BOLD, 11, Ink.BLACK, number));
         parts.add(new Element.Leaf(Role.PARAGRAPH, page, named));
         parts.add(amounts(pad.leaves().get(leaf), page, left, top, figures, seen));
         seen.add(new Rule(left + BOUND - 8, top, left + BOUND - 8, top + HEIGHT, 0.3, Ink.HAIR));
@@ -84,7 +79,7 @@ record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
     }
 
     private Element amounts(
-            List<BigDecimal> amounts,
+            List<String> amounts,
             int page,
             double left,
             double top,
@@ -97,7 +92,7 @@ record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
         for (int line = 0; line < amounts.size(); line++) {
             double bottom = top + 6 * Page.MM + (line + 1) * pitch;
             double baseline = bottom - pitch / 2 + figures * 0.38;
-            String amount = PrintedNumber.of(amounts.get(line), unit).figures();
+            String amount = amounts.get(line);
             double start = right - figures * Cells.width(amount);
             double bead = left + BOUND + 4;
             double middle = bottom - pitch / 2;
@@ -105,17 +100,16 @@ record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
             seen.add(new Rule(bead, bottom, right, bottom, 0.3, Ink.HAIR));
             String number = String.valueOf(line + 1);
             Mark label = setting.centred(bead + 17, middle + 4.5, Face.BOLD, 12, number);
+            List<Mark> figure =
+                    amount.isEmpty()
+                            ? List.of()
+                            : List.of(new Figures(start, baseline, figures, amount));
             rows.add(
                     new Element.Group(
                             Role.ROW,
                             List.of(
                                     new Element.Leaf(Role.HEADS_ROW, page, List.of(label)),
-                                    new Element.Leaf(
-                                            Role.CELL,
-                                            page,
-                                            List.of(
-                                                    new Figures(
-                                                            start, baseline, figures, amount))))));
+                                    new Element.Leaf(Role.CELL, page, figure))));
         }
         return new Element.Group(Role.TABLE, rows);
     }
@@ -124,9 +118,8 @@ record PadLeaves(Pad pad, Optional<String> unit, String name, Setting setting) {
     private double figures() {
         double widest = 0;
         String longest = "";
-        for (List<BigDecimal> leaf : pad.leaves()) {
-            for (BigDecimal amount : leaf) {
-                String shown = PrintedNumber.of(amount, unit).figures();
+        for (List<String> leaf : pad.leaves()) {
+            for (String shown : leaf) {
                 if (Cells.width(shown) > widest) {
                     widest = Cells.width(shown);
                     longest = shown;

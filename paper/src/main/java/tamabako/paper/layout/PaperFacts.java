@@ -98,9 +98,12 @@ record PaperFacts(Paper paper, Optional<String> own, PrintWords words) {
         return paper.grade();
     }
 
-    /// Forms go by letters, and by numbers where there are more forms than letters.
     private String form() {
-        int form = paper.form();
+        return form(paper.form(), words);
+    }
+
+    /// Forms go by letters, and by numbers where there are more forms than letters.
+    static String form(int form, PrintWords words) {
         String named = form <= LETTERS ? String.valueOf((char) ('A' + form - 1)) : "" + form;
         return words.say("paper.form", named);
     }

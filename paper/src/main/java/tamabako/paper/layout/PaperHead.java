@@ -58,10 +58,15 @@ record PaperHead(Title title, List<String> lines, List<Boxed> boxes, Setting set
         return new Words(setting.left(), flow.y(), Face.REGULAR, size, Ink.BLACK, line);
     }
 
+    /// On one line, or in large print on as many as their shares fill.
     private void layBoxes(Flow flow) {
         double height = setting.pick(26, 38);
         double left = setting.left();
         for (Boxed box : boxes) {
+            if (left + box.share() * setting.across() > setting.right() + 1) {
+                flow.down(height);
+                left = setting.left();
+            }
             double width = box.share() * setting.across();
             flow.decorate(new Box(left, flow.y(), width, height, Ink.LINE));
             layBox(flow, box, left, width, height);

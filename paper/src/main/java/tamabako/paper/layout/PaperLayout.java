@@ -91,15 +91,14 @@ public final class PaperLayout {
     private List<Laid> pads(int firstPage) {
         List<Laid> pages = new ArrayList<>();
         int next = firstPage;
-        Setting lying =
-                new Setting(
-                        setting.words(), setting.size(), setting.page().lying(), setting.measure());
+        Setting lying = setting.lying();
         for (PaperSection section : sections()) {
             if (section.pad().isPresent()) {
                 Problem first = section.problems().getFirst();
                 Optional<String> unit = first.terms().unit();
                 String name = setting.words().say("paper.id", facts.paper().id());
-                pages.add(new PadLeaves(section.pad().get(), unit, name, lying).lay(next));
+                PrintedPad pad = PrintedPad.of(section.pad().get(), unit);
+                pages.add(new PadLeaves(pad, name, lying).lay(next));
                 next += pages.getLast().pages();
             }
         }
@@ -141,10 +140,15 @@ public final class PaperLayout {
         Head head =
                 new PaperHead(
                         title(setting.words().say("marking")),
-                        lines(facts.ofPaper()),
+                        List.of(facts.ofPaper()),
                         List.of(
-                                new Boxed(setting.words().say("name"), "", "", 0.6),
-                                new Boxed(setting.words().say("marking.by"), "", "", 0.4)),
+                                new Boxed(
+                                        setting.words().say("name"), "", "", setting.pick(0.6, 1)),
+                                new Boxed(
+                                        setting.words().say("marking.by"),
+                                        "",
+                                        "",
+                                        setting.pick(0.4, 1))),
                         setting);
         List<Block> blocks = new MarkingBlocks(facts, setting).blocks(head);
         return List.of(new Layout(head, foot(), blocks, setting).lay(firstPage));
@@ -170,9 +174,13 @@ public final class PaperLayout {
     private List<Boxed> boxes(int full) {
         PrintWords words = setting.words();
         return List.of(
-                new Boxed(words.say("name"), "", "", 0.45),
-                new Boxed(words.say("date"), wish.date().orElse(""), "", 0.27),
-                new Boxed(words.say("score"), "", words.say("score.of", full), 0.28));
+                new Boxed(words.say("name"), "", "", setting.pick(0.45, 1)),
+                new Boxed(words.say("date"), wish.date().orElse(""), "", setting.pick(0.27, 0.55)),
+                new Boxed(
+                        words.say("score"),
+                        "",
+                        words.say("score.of", full),
+                        setting.pick(0.28, 0.45)));
     }
 
     private Title title(String label) {

@@ -8,6 +8,11 @@ import tamabako.paper.words.PrintWords;
 /// and the measure of the font.
 record Setting(PrintWords words, Size size, Page page, Measure measure) {
 
+    /// The same on a page that lies on its long side.
+    Setting lying() {
+        return new Setting(words, size, page.lying(), measure);
+    }
+
     boolean large() {
         return size == Size.LARGE;
     }

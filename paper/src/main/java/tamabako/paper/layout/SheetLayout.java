@@ -1,5 +1,6 @@
 package tamabako.paper.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import tamabako.paper.wish.PageSize;
 import tamabako.paper.wish.PrintWish;
@@ -26,6 +27,25 @@ public final class SheetLayout {
     /// @throws Unprintable as [#ofSheet]
     public static Laid ofKey(Sheet sheet, PrintWish wish, Measure measure, int firstPage) {
         return lay(sheet, true, wish, measure, firstPage);
+    }
+
+    /// The slip pads that problems of `sheet` are told by, as far as these tell of them.
+    ///
+    /// @throws Unprintable as [#ofSheet], or if problems side by side tell of different pads
+    public static List<Laid> ofPads(Sheet sheet, PrintWish wish, Measure measure, int firstPage) {
+        PrintWords words = PrintWords.of(wish.language());
+        Setting setting = new Setting(words, wish.size(), Page.of(PageSize.A4), measure).lying();
+        String name = words.say("sheet", sheet.id());
+        List<Laid> pages = new ArrayList<>();
+        int next = firstPage;
+        for (Section section : Section.of(Numbered.of(sheet.problems()))) {
+            if (section.telling() == Telling.PAD) {
+                PrintedPad pad = PrintedPad.of(section);
+                pages.add(new PadLeaves(pad, name, setting).lay(next));
+                next += pages.getLast().pages();
+            }
+        }
+        return pages;
     }
 
     private static Laid lay(

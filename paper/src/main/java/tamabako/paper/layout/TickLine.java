@@ -16,8 +16,8 @@ record TickLine(
         implements ListLine {
 
     private static final int MOST_ACROSS = 6;
-    private static final double GAP = 12;
-    private static final double CLEAR = 5;
+    private static final double GAP = 9;
+    private static final double CLEAR = 4;
 
     /// Lines with figures of that size, as many lists as fit.
     static TickLine of(Section section, double figures, Setting setting) {
@@ -35,7 +35,7 @@ record TickLine(
 
     @Override
     public double pitch(double air) {
-        return figures * (1.35 + 0.5 * air);
+        return figures * (1.3 + 0.6 * air);
     }
 
     /// The height of all lines at their closest.

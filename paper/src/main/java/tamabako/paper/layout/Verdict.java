@@ -11,7 +11,7 @@ import tamabako.problems.grade.Pass;
 record Verdict(PaperFacts facts, Setting setting) implements Piece {
 
     private static final double SIZE = 10;
-    private static final double LINE = 18;
+    private static final double LINE = 15;
     private static final double TICK = 9;
     private static final double RANK = 9;
 

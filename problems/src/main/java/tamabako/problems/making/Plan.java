@@ -11,11 +11,13 @@ import tamabako.problems.making.draw.Draws;
 /// inner zeros as well, each number that the custom allows.
 final class Plan {
 
-    private final int[] splits;
+    private final int all;
+    private final Optional<int[]> splits;
     private final boolean[] decimals;
     private final Optional<boolean[]> zeros;
 
-    private Plan(int[] splits, boolean[] decimals, Optional<boolean[]> zeros) {
+    private Plan(int all, Optional<int[]> splits, boolean[] decimals, Optional<boolean[]> zeros) {
+        this.all = all;
         this.splits = splits;
         this.decimals = decimals;
         this.zeros = zeros;
@@ -25,26 +27,36 @@ final class Plan {
     static Plan draw(Draws draws, Asking asking) {
         int count = asking.count();
         boolean[] decimals = chosen(draws, all(count), asking.decimals(), count);
-        int[] splits = splits(draws, asking);
+        Optional<int[]> splits =
+                asking.evenSplits() ? Optional.of(dealt(draws, asking)) : Optional.empty();
         Optional<boolean[]> zeros =
                 asking.innerZeros().map(range -> zeros(draws, asking, range, splits));
-        return new Plan(splits, decimals, zeros);
+        return new Plan(asking.splits(), splits, decimals, zeros);
     }
 
-    /// Zeros on places whose split has a number of three digits or more to hold one.
+    /// Zeros on places whose split, where it is dealt, has a number of three digits or more to hold
+    /// one.
     private static boolean[] zeros(
-            Draws draws, Asking asking, Custom.InnerZeros range, int[] splits) {
+            Draws draws, Asking asking, Custom.InnerZeros range, Optional<int[]> splits) {
         int[] holding =
-                IntStream.range(0, splits.length)
-                        .filter(place -> asking.mayHaveInnerZero().test(splits[place]))
-                        .toArray();
+                splits.map(dealt -> holding(dealt, asking)).orElseGet(() -> all(asking.count()));
         int most = Math.min(range.most(), holding.length);
         int least = Math.min(range.least(), most);
-        return chosen(draws, holding, (int) draws.between(least, most), splits.length);
+        return chosen(draws, holding, (int) draws.between(least, most), asking.count());
     }
 
-    int split(int problem) {
-        return splits[problem];
+    private static int[] holding(int[] dealt, Asking asking) {
+        return IntStream.range(0, dealt.length)
+                .filter(place -> asking.mayHaveInnerZero().test(dealt[place]))
+                .toArray();
+    }
+
+    /// The split of a problem: as it was dealt, or each equally likely at every try.
+    int split(Draws draws, int problem) {
+        if (all == 1) {
+            return 0;
+        }
+        return splits.map(dealt -> dealt[problem]).orElseGet(() -> (int) draws.below(all));
     }
 
     boolean hasDecimals(int problem) {
@@ -56,22 +68,15 @@ final class Plan {
         return zeros.map(has -> has[problem] == innerZero).orElse(true);
     }
 
-    private static int[] splits(Draws draws, Asking asking) {
+    /// Whole rounds of all splits, then some of them; which ones is drawn too.
+    private static int[] dealt(Draws draws, Asking asking) {
         int[] splits = new int[asking.count()];
-        if (asking.splits() == 1) {
-            return splits;
-        }
-        if (!asking.evenSplits()) {
+        if (asking.splits() > 1) {
+            int[] order = mixed(draws, asking.splits());
+            int[] places = mixed(draws, splits.length);
             for (int i = 0; i < splits.length; i++) {
-                splits[i] = (int) draws.below(asking.splits());
+                splits[places[i]] = order[i % order.length];
             }
-            return splits;
-        }
-        // Whole rounds of all splits, then some of them; which ones is drawn too.
-        int[] order = mixed(draws, asking.splits());
-        int[] places = mixed(draws, splits.length);
-        for (int i = 0; i < splits.length; i++) {
-            splits[places[i]] = order[i % order.length];
         }
         return splits;
     }

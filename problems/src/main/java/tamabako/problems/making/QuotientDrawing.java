@@ -86,7 +86,7 @@ record QuotientDrawing(QuotientWish wish, List<Split> all) implements Drawing {
         }
         BigDecimal dividend = shown(BigDecimal.valueOf(draws.between(first, last), of));
         BigDecimal by = BigDecimal.valueOf(divisor, places);
-        return Look.rounded(quotient(dividend, by)) == Look.Rounded.EXACT
+        return Rounded.of(quotient(dividend, by)) == Rounded.EXACT
                 ? Optional.empty()
                 : checked(dividend, by);
     }

@@ -11,7 +11,7 @@ import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.Terms;
 import tamabako.problems.grade.Format;
-import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.ReadyMaker;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.Supply.Supplied;
@@ -40,7 +40,7 @@ final class ColumnBatch implements BatchMaker {
         this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
         ColumnWishes wishes = ColumnWishes.of(format, count);
         for (ColumnKind kind : ColumnKind.values()) {
-            supplies.put(kind, new Supply(wish(wishes, kind), this::finished));
+            supplies.put(kind, new Supply(maker(wishes, kind), this::finished));
         }
     }
 
@@ -49,7 +49,7 @@ final class ColumnBatch implements BatchMaker {
         return TIMES * needed + MORE;
     }
 
-    private static ColumnWish wish(ColumnWishes wishes, ColumnKind kind) {
+    private static ReadyMaker maker(ColumnWishes wishes, ColumnKind kind) {
         return switch (kind) {
             case ADDED -> wishes.added();
             case MIXED -> wishes.mixed();

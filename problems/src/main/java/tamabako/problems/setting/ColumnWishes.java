@@ -11,6 +11,7 @@ import tamabako.problems.grade.Format;
 import tamabako.problems.grade.Lengths;
 import tamabako.problems.grade.Span;
 import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.ReadyMaker;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.column.Shape;
 import tamabako.problems.making.column.Signs;
@@ -25,7 +26,7 @@ import tamabako.problems.making.column.TotalCondition.Dips;
 /// @param mixed mixed columns whose total never falls below zero
 /// @param dipping mixed columns whose total falls below zero on the way and rises again
 /// @param negative mixed columns whose answer is below zero (hosū)
-record ColumnWishes(ColumnWish added, ColumnWish mixed, ColumnWish dipping, ColumnWish negative) {
+record ColumnWishes(ReadyMaker added, ReadyMaker mixed, ReadyMaker dipping, ReadyMaker negative) {
 
     /// The wishes of `format`; those for which it asks no column are not to be granted.
     ///
@@ -36,10 +37,7 @@ record ColumnWishes(ColumnWish added, ColumnWish mixed, ColumnWish dipping, Colu
         int mixed = format.signs().mixed().count();
         boolean dips = mixed > 0 && format.signs().mayDip();
         int negative = format.signs().negative().count();
-        ColumnWish added =
-                mixed < count
-                        ? wish(format, Signs.PLUS, Dips.NEVER, count - mixed)
-                        : bare(format, Signs.PLUS, Dips.NEVER);
+        ReadyMaker added = wish(format, Signs.PLUS, Dips.NEVER, count - mixed);
         return new ColumnWishes(
                 added,
                 mixed > 0 ? wish(format, minus, Dips.NEVER, mixed) : added,
@@ -47,8 +45,9 @@ record ColumnWishes(ColumnWish added, ColumnWish mixed, ColumnWish dipping, Colu
                 negative > 0 ? wish(format, minus, Dips.TO_THE_END, negative) : added);
     }
 
-    private static ColumnWish wish(Format.Columns format, Signs signs, Dips dips, int count) {
-        return new CustomaryColumns(bare(format, signs, dips), count).wish();
+    private static ReadyMaker wish(Format.Columns format, Signs signs, Dips dips, int count) {
+        ColumnWish bare = bare(format, signs, dips);
+        return count > 0 ? new CustomaryColumns(bare, count).maker() : ReadyMaker.of(bare);
     }
 
     private static ColumnWish bare(Format.Columns format, Signs signs, Dips dips) {

@@ -6,50 +6,55 @@ import tamabako.problems.grade.Format.Answers;
 import tamabako.problems.grade.Format.Rounded;
 import tamabako.problems.making.Custom;
 
-/// The customs that a set of products or quotients of a paper keeps.
+/// What a set of products or quotients keeps to besides [FactorBalance].
 ///
-/// @param count how many problems
-/// @param decimals how many of them have decimals
-/// @param isFirst whether it is the first set of its kind in the section
-record FactorCustoms(int count, int decimals, boolean isFirst) {
+/// @param up how many answers at least are rounded up
+/// @param down how many lose decimals and are rounded down, at least
+/// @param exact how many with decimals have an exact answer of fewer places, at least
+/// @param revised in how many quotients the first trial digit has to be revised, at least
+record FactorCustoms(int up, int down, int exact, int revised) {
 
-    /// One or two problems of so many in a section have a zero between other digits. Common
-    /// practice, no published source.
-    private static final int INNER_ZEROS_IN = 20;
+    /// Nothing.
+    static final FactorCustoms NONE = new FactorCustoms(0, 0, 0, 0);
 
-    /// Those of the `usual` customs that such a set can keep, as the grade wants them.
-    List<Custom> of(List<Custom> usual, Answers answers) {
-        return usual.stream().flatMap(custom -> kept(custom, answers).stream()).toList();
-    }
+    /// Fewer decimals leave no room for one answer of each sort.
+    private static final int DECIMALS_FOR_ALL = 3;
 
-    private Optional<Custom> kept(Custom custom, Answers answers) {
-        return switch (custom) {
-            case Custom.BothRoundings _ ->
-                    decimals >= 2 ? Optional.of(roundings(answers)) : Optional.empty();
-            case Custom.SomeShort _ -> Optional.of(custom).filter(_ -> decimals >= 3);
-            case Custom.Revised(int least) -> Optional.of(custom).filter(_ -> count >= 4 * least);
-            case Custom.InnerZeros _ -> Optional.of(innerZeros());
-            case Custom.NoTies _,
-                    Custom.EvenDigits _,
-                    Custom.FewLeadingOnes _,
-                    Custom.DifferentFirstDigits _,
-                    Custom.EvenSplits _ ->
-                    Optional.of(custom);
-        };
-    }
+    /// Of so many quotients one is revised, where a custom asks for revised ones at all.
+    private static final int REVISED_ONE_OF = 4;
 
-    private Custom innerZeros() {
-        int least = count / INNER_ZEROS_IN;
-        int most = 2 * count / INNER_ZEROS_IN;
-        return isFirst
-                ? new Custom.InnerZeros(Math.max(1, least), Math.max(1, most))
-                : new Custom.InnerZeros(least, most);
-    }
-
-    private static Custom roundings(Answers answers) {
+    /// What of the `usual` customs a set of `count` problems can keep, `decimals` of them with
+    /// decimals, and what the grade asks.
+    static FactorCustoms of(List<Custom> usual, Answers answers, int decimals, int count) {
         Optional<Rounded> rounded = answers.rounded();
-        return new Custom.BothRoundings(
-                Math.max(1, rounded.map(Rounded::up).orElse(0)),
-                Math.max(1, rounded.map(Rounded::down).orElse(0)));
+        int both = decimals >= 2 ? 1 : 0;
+        boolean isExact = usual.contains(new Custom.SomeShort()) && decimals >= DECIMALS_FOR_ALL;
+        return new FactorCustoms(
+                Math.max(both, rounded.map(Rounded::up).orElse(0)),
+                Math.max(both, rounded.map(Rounded::down).orElse(0)),
+                isExact ? 1 : 0,
+                Math.min(revised(usual), count / REVISED_ONE_OF));
+    }
+
+    private static int revised(List<Custom> usual) {
+        return usual.stream()
+                .mapToInt(custom -> custom instanceof Custom.Revised(int least) ? least : 0)
+                .sum();
+    }
+
+    /// How many problems of a sort the set has too few of; 0 where it has enough of each.
+    int missed(List<FactorBalance.Look> set) {
+        return lacking(up, set, " up")
+                + lacking(down, set, " down")
+                + lacking(exact, set, " short")
+                + lacking(revised, set, " revised");
+    }
+
+    private static int lacking(int least, List<FactorBalance.Look> set, String word) {
+        int there = 0;
+        for (FactorBalance.Look look : set) {
+            there += least > 0 && look.sort().contains(word) ? 1 : 0;
+        }
+        return Math.max(0, least - there);
     }
 }

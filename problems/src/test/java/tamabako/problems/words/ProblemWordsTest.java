@@ -22,6 +22,7 @@ import tamabako.problems.grade.file.Fault;
 import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
+import tamabako.problems.story.UnreadableStory;
 
 class ProblemWordsTest {
 
@@ -30,6 +31,7 @@ class ProblemWordsTest {
             List.of(
                     Unreadable.Reason.class,
                     Made.Reason.class,
+                    UnreadableStory.Fault.class,
                     Mark.class,
                     Mark.Fault.class,
                     Mark.Form.class,
