@@ -356,8 +356,8 @@ abstract class ClassBookContract {
                         .filter(one ->
                                 one.sections().stream()
                                         .flatMap(section -> section.batches().stream())
-                                        .anyMatch(batch ->
-                                                batch.format() instanceof Format.PadLines))
+                                        .anyMatch(
+                                                batch -> batch.format() instanceof Format.PadLines))
                         .findFirst()
                         .orElseThrow();
         PaperMaker maker = PaperMaker.of(ladder.id(), grade);

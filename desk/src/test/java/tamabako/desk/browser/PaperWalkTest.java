@@ -55,6 +55,7 @@ class PaperWalkTest {
             page.locator("#forms").fill("3");
             scene.look("papers");
             page.locator("form[action='/papers'][method=post] button").click();
+            page.waitForURL(Pattern.compile("/papers/[A-Z0-9-]+$"));
 
             assertThat(page.locator(".report tbody tr")).hasCount(3);
             scene.look("forms");
