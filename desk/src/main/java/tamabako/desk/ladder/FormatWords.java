@@ -150,7 +150,11 @@ public final class FormatWords {
             parts.add(words.say("format.decimals", answers.decimals()));
         }
         answers.rounded()
-                .ifPresent(rounded -> parts.add(words.say("format.rounded", rounded.places())));
+                .ifPresent(rounded ->
+                        parts.add(
+                                rounded.places() == 0
+                                        ? words.say("format.rounded-whole")
+                                        : words.say("format.rounded", rounded.places())));
     }
 
     private List<String> pads(Format.PadLines lines) {

@@ -149,7 +149,12 @@ public final class PaperPages implements Routes {
         return switch (PaperForms.of(maker).make(ids, secureBits.getAsLong(), List.of())) {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);
             case FormsMade.NotMade(PaperMade.Reason reason) -> {
-                form.blame("grade", ProblemWords.of(request.words().language()).say(reason));
+                String said = ProblemWords.of(request.words().language()).say(reason);
+                if (forms > 1) {
+                    form.blame("forms", request.words().say("papers.fewer-forms", said));
+                } else {
+                    form.blame("grade", said);
+                }
                 yield page(400, request, form, Optional.empty());
             }
         };

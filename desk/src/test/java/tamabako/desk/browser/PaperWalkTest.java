@@ -46,12 +46,12 @@ class PaperWalkTest {
             scene.open("/ladders");
             scene.look("ladders");
             page.locator("a[href='/ladders/first-steps']").click();
-            page.locator("#step-3 > summary").click();
-            assertThat(page.locator("#step-3 .unconfirmed").first()).isVisible();
+            page.locator("#step-11 > summary").click();
+            assertThat(page.locator("#step-11 .unconfirmed").first()).isVisible();
             scene.look("ladder");
 
-            page.locator("#step-3 a[href^='/papers']").click();
-            page.locator("input[name=grade][value=step-3]").check();
+            page.locator("#step-11 a[href^='/papers']").click();
+            page.locator("input[name=grade][value=step-11]").check();
             page.locator("#forms").fill("3");
             scene.look("papers");
             page.locator("form[action='/papers'][method=post] button").click();
@@ -165,6 +165,19 @@ class PaperWalkTest {
             scene.look("own-ladder");
             page.locator("form[action$='/remove'] button").click();
             assertThat(page.locator("a[href='/ladders/" + name + "']")).hasCount(0);
+        }
+    }
+
+    @Test
+    void moreFormsThanThereAreProblemsForAreRefusedWithTheReason() {
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+            Page page = scene.page();
+            scene.open("/papers?ladder=first-steps&grade=step-2");
+            page.locator("#forms").fill("20");
+            page.locator("form[action='/papers'][method=post] button").click();
+            assertThat(page.locator("#forms-note")).containsText("fewer forms");
+            assertThat(page.locator("input[name=grade][value=step-2]")).isChecked();
+            scene.look("too-many-forms");
         }
     }
 }
