@@ -74,7 +74,7 @@ final class Pen implements AutoCloseable {
             case Mark.Rule rule -> rule(rule);
             case Mark.Box(double x, double y, double width, double height, Ink ink) -> {
                 line(ink, OUTLINE);
-                stream.addRect((float) x, up(y + height), (float) width, (float) height);
+                stream.addRect(round(x), up(y + height), round(width), round(height));
                 stream.stroke();
             }
             case Mark.Bead bead -> bead(bead);
@@ -105,8 +105,8 @@ final class Pen implements AutoCloseable {
 
     private void rule(Mark.Rule rule) throws IOException {
         line(rule.ink(), rule.thick());
-        stream.moveTo((float) rule.fromX(), up(rule.fromY()));
-        stream.lineTo((float) rule.toX(), up(rule.toY()));
+        stream.moveTo(round(rule.fromX()), up(rule.fromY()));
+        stream.lineTo(round(rule.toX()), up(rule.toY()));
         stream.stroke();
     }
 
@@ -117,12 +117,12 @@ final class Pen implements AutoCloseable {
         float middle = up(bead.y() + bead.height() / 2);
         float bottom = up(bead.y() + bead.height());
         line(bead.ink(), OUTLINE);
-        stream.moveTo((float) bead.x(), middle);
-        stream.lineTo((float) (bead.x() + edge), top);
-        stream.lineTo((float) (right - edge), top);
-        stream.lineTo((float) right, middle);
-        stream.lineTo((float) (right - edge), bottom);
-        stream.lineTo((float) (bead.x() + edge), bottom);
+        stream.moveTo(round(bead.x()), middle);
+        stream.lineTo(round(bead.x() + edge), top);
+        stream.lineTo(round(right - edge), top);
+        stream.lineTo(round(right), middle);
+        stream.lineTo(round(right - edge), bottom);
+        stream.lineTo(round(bead.x() + edge), bottom);
         stream.closeAndStroke();
     }
 
@@ -130,20 +130,25 @@ final class Pen implements AutoCloseable {
     private void dot(Mark.Dot dot) throws IOException {
         line(dot.ink(), 2 * dot.radius());
         stream.setLineCapStyle(ROUND_ENDS);
-        stream.moveTo((float) dot.x(), up(dot.y()));
-        stream.lineTo((float) dot.x(), up(dot.y()));
+        stream.moveTo(round(dot.x()), up(dot.y()));
+        stream.lineTo(round(dot.x()), up(dot.y()));
         stream.stroke();
         stream.setLineCapStyle(FLAT_ENDS);
     }
 
     private void line(Ink ink, double thick) throws IOException {
         stream.setStrokingColor(ink.gray());
-        stream.setLineWidth((float) thick);
+        stream.setLineWidth(round(thick));
     }
 
     /// From the top downward to what PDF counts, from the bottom upward.
     private float up(double y) {
-        return (float) (height - y);
+        return round(height - y);
+    }
+
+    /// To hundredths of a point, which is finer than any printer and keeps files small.
+    static float round(double length) {
+        return Math.round(length * 100) / 100f;
     }
 
     @Override

@@ -87,12 +87,12 @@ final class TextPen {
     }
 
     private void at(double x, double baseline) throws IOException {
-        stream.newLineAtOffset((float) x, (float) (height - baseline));
+        stream.newLineAtOffset(Pen.round(x), Pen.round(height - baseline));
     }
 
     private void use(PDFont wanted, double wantedSize, Ink wantedInk) throws IOException {
         if (!wanted.equals(font) || wantedSize != size) {
-            stream.setFont(wanted, (float) wantedSize);
+            stream.setFont(wanted, Pen.round(wantedSize));
             font = wanted;
             size = wantedSize;
         }
@@ -108,7 +108,7 @@ final class TextPen {
             narrowed = wanted;
         }
         if (wantedSpacing != spacing) {
-            stream.setCharacterSpacing((float) wantedSpacing);
+            stream.setCharacterSpacing(Pen.round(wantedSpacing));
             spacing = wantedSpacing;
         }
     }
