@@ -1,9 +1,10 @@
 package tamabako.problems.grade;
 
 import java.util.Locale;
+import tamabako.problems.words.Sayable;
 
 /// The sorts of figures that a paper has.
-public enum Figure {
+public enum Figure implements Sayable {
     /// Which sections there are, and how many problems they have.
     COUNT,
     /// Points for a right answer.
@@ -44,6 +45,11 @@ public enum Figure {
     ORDER,
     /// How answers are to be written.
     WRITING;
+
+    @Override
+    public String topic() {
+        return "figure";
+    }
 
     /// The word used in files.
     public String word() {

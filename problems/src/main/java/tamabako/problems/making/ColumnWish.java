@@ -15,6 +15,7 @@ import tamabako.problems.making.column.HandCondition.OnlyTechniques;
 import tamabako.problems.making.column.HandCondition.TechniqueCount;
 import tamabako.problems.making.column.Lengths;
 import tamabako.problems.making.column.Missed;
+import tamabako.problems.making.column.Search;
 import tamabako.problems.making.column.Shape;
 import tamabako.problems.making.column.Signs;
 import tamabako.problems.making.column.TotalCondition.BelowZero;
@@ -108,8 +109,8 @@ public record ColumnWish(
         ColumnWish kept = this;
         for (Condition custom : customs) {
             ColumnWish more = kept.with(custom);
-            boolean asked = conditions.stream().anyMatch(custom::isAboutSame);
-            if (!asked && Maker.make(more, 1, 0) instanceof Made.Found) {
+            boolean asked = kept.conditions.stream().anyMatch(custom::isAboutSame);
+            if (!asked && more.isFound()) {
                 kept = more;
             }
         }
@@ -119,12 +120,16 @@ public record ColumnWish(
     /// Asks for `customary` signs where they leave columns to be found.
     public ColumnWish keeping(Signs customary) {
         ColumnWish kept = with(customary);
-        return Maker.make(kept, 1, 0) instanceof Made.Found ? kept : this;
+        return kept.isFound() ? kept : this;
+    }
+
+    private boolean isFound() {
+        return Limits.broken(this, 1).isEmpty() && Search.finds(shape, signs, conditions);
     }
 
     /// Keeps to what is usual on a practice sheet, as far as it can be.
     public ColumnWish withCustomsOfPractice() {
-        return keeping(Customs.signsOfPractice(signs, shape)).keeping(Customs.ofPractice());
+        return keeping(Customs.signsOfPractice(signs, shape)).keeping(Customs.ofPractice(shape));
     }
 
     /// Keeps to what is usual in a paper, as far as it can be.

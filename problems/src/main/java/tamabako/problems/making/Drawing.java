@@ -11,6 +11,10 @@ interface Drawing {
     /// How many splits of the digits there are, 1 or more.
     int splits();
 
+    /// Whether a problem of that split can have a zero between other digits, where a custom looks
+    /// for it.
+    boolean mayHaveInnerZero(int split);
+
     /// A problem without a name of the split number `split`, with decimals or without; empty where
     /// this try came to nothing.
     Optional<Problem> draw(Draws draws, int split, boolean decimals);

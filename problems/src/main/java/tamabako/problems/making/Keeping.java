@@ -14,7 +14,7 @@ final class Keeping {
 
     /// Whether a problem alone keeps `custom`; the customs of whole sets are kept by every problem.
     static boolean isKept(Custom custom, Problem problem) {
-        return !(custom instanceof Custom.NoTies) || Look.rounded(problem) != Look.Rounded.TIE;
+        return !(custom instanceof Custom.NoTies) || Rounded.of(problem) != Rounded.TIE;
     }
 
     /// Whether the set keeps `custom`.
@@ -22,11 +22,8 @@ final class Keeping {
         return switch (custom) {
             case Custom.NoTies _ -> set.stream().allMatch(problem -> isKept(custom, problem));
             case Custom.BothRoundings(int up, int down) ->
-                    has(set, up, problem -> Look.rounded(problem) == Look.Rounded.UP)
-                            && has(
-                                    set,
-                                    down,
-                                    problem -> Look.rounded(problem) == Look.Rounded.DOWN);
+                    has(set, up, problem -> Rounded.of(problem) == Rounded.UP)
+                            && has(set, down, problem -> Rounded.of(problem) == Rounded.DOWN);
             case Custom.SomeShort _ -> has(set, 1, Look::isShort);
             case Custom.InnerZeros(int least, int most) -> {
                 long zeros = set.stream().filter(Look::hasInnerZero).count();

@@ -10,55 +10,11 @@ import tamabako.problems.Quotient;
 /// What the customs of setters look at in a product or quotient.
 final class Look {
 
-    /// How an answer is rounded.
-    enum Rounded {
-        EXACT,
-        UP,
-        DOWN,
-        /// From exactly half a unit of the last place.
-        TIE
-    }
-
     private Look() {}
 
     /// Whether `number` is whole, above 1, and does not end in 0.
     static boolean isFactor(BigDecimal number) {
         return number.stripTrailingZeros().scale() == 0 && number.compareTo(BigDecimal.ONE) > 0;
-    }
-
-    /// How the answer of a product or quotient is rounded.
-    static Rounded rounded(Problem problem) {
-        return switch (problem) {
-            case Product product -> {
-                BigDecimal exact = product.multiplicand().multiply(product.multiplier());
-                yield rounded(product.answer().value(), exact, BigDecimal.ONE, places(problem));
-            }
-            case Quotient quotient ->
-                    rounded(
-                            quotient.answer().value(),
-                            quotient.dividend(),
-                            quotient.divisor(),
-                            places(problem));
-            default -> throw new IllegalArgumentException("No product or quotient: " + problem);
-        };
-    }
-
-    /// How `answer` stands to `number / by`.
-    private static Rounded rounded(
-            BigDecimal answer, BigDecimal number, BigDecimal by, int places) {
-        BigDecimal over = answer.multiply(by).subtract(number);
-        if (over.signum() == 0) {
-            return Rounded.EXACT;
-        }
-        BigDecimal unit = by.abs().scaleByPowerOfTen(-places);
-        if (over.abs().multiply(BigDecimal.TWO).compareTo(unit) == 0) {
-            return Rounded.TIE;
-        }
-        return over.signum() > 0 ? Rounded.UP : Rounded.DOWN;
-    }
-
-    private static int places(Problem problem) {
-        return problem.terms().places().orElse(0);
     }
 
     /// Whether the answer is exact with fewer places than are asked for, though there are decimals.
@@ -73,8 +29,8 @@ final class Look {
                 };
         Answer answer = problem.answer();
         return decimals
-                && answer.value().scale() < places(problem)
-                && rounded(problem) == Rounded.EXACT;
+                && answer.value().scale() < problem.terms().places().orElse(0)
+                && Rounded.of(problem) == Rounded.EXACT;
     }
 
     /// The two numbers whose digits are asked for.

@@ -21,8 +21,11 @@ record PairLimits(
 
     private static final int MOST_DIGITS = 15;
 
-    /// With decimals, the point and what is dropped behind it need rods as well.
+    /// With decimals, the places behind the point need rods as well.
     private static final int MOST_WITH_DECIMALS = 8;
+
+    /// A divisor stands on the frame, and each of its digits makes the last product longer.
+    private static final int MOST_OF_DIVISOR = 6;
 
     /// @param zeros the part that an inner zero needs digits of
     record Parts(Part first, Part second, Part zeros) {}
@@ -61,9 +64,8 @@ record PairLimits(
     }
 
     private Optional<Reason> sizes() {
-        int most = mostDigits();
-        return range(parts.first(), first, most)
-                .or(() -> range(parts.second(), second, most))
+        return range(parts.first(), first, mostOfFirst())
+                .or(() -> range(parts.second(), second, mostDigits()))
                 .or(() ->
                         Limits.range(
                                 Part.DIGITS,
@@ -75,6 +77,11 @@ record PairLimits(
     private static Optional<Reason> range(Part part, Digits digits, int most) {
         return Limits.range(part, digits.least(), 1, most)
                 .or(() -> Limits.range(part, digits.most(), digits.least(), most));
+    }
+
+    private int mostOfFirst() {
+        boolean divides = parts.first() == Part.DIVISOR_DIGITS;
+        return divides && numbers.decimals() > 0 ? MOST_OF_DIVISOR : mostDigits();
     }
 
     private int mostDigits() {
@@ -179,7 +186,7 @@ record PairLimits(
                     case Numbers.Amounts(String unit, int share) ->
                             new Numbers.Amounts(unit, Math.clamp(share, 0, 100));
                 };
-        Digits one = first.within(1, mostDigits());
+        Digits one = first.within(1, mostOfFirst());
         Digits other = second.within(1, mostDigits());
         int all = Math.clamp(digits, one.least() + other.least(), one.most() + other.most());
         return new PairLimits(all, one, other, parts, near, customs);

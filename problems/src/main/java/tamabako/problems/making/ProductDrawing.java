@@ -26,6 +26,11 @@ record ProductDrawing(ProductWish wish, List<Split> all) implements Drawing {
     }
 
     @Override
+    public boolean mayHaveInnerZero(int split) {
+        return Math.max(all.get(split).first(), all.get(split).second()) >= Split.WITH_INNER_ZERO;
+    }
+
+    @Override
     public Optional<Problem> draw(Draws draws, int number, boolean decimals) {
         Split split = all.get(number);
         long multiplicand = Factors.draw(draws, split.first());

@@ -29,6 +29,11 @@ record QuotientDrawing(QuotientWish wish, List<Split> all) implements Drawing {
     }
 
     @Override
+    public boolean mayHaveInnerZero(int split) {
+        return all.get(split).second() >= Split.WITH_INNER_ZERO;
+    }
+
+    @Override
     public Optional<Problem> draw(Draws draws, int number, boolean decimals) {
         Split split = all.get(number);
         long divisor = Factors.draw(draws, split.first());
@@ -81,7 +86,7 @@ record QuotientDrawing(QuotientWish wish, List<Split> all) implements Drawing {
         }
         BigDecimal dividend = shown(BigDecimal.valueOf(draws.between(first, last), of));
         BigDecimal by = BigDecimal.valueOf(divisor, places);
-        return Look.rounded(quotient(dividend, by)) == Look.Rounded.EXACT
+        return Rounded.of(quotient(dividend, by)) == Rounded.EXACT
                 ? Optional.empty()
                 : checked(dividend, by);
     }

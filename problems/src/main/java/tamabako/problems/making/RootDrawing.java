@@ -26,6 +26,11 @@ record RootDrawing(RootWish wish, List<Integer> all) implements Drawing {
     }
 
     @Override
+    public boolean mayHaveInnerZero(int split) {
+        return all.get(split) >= Split.WITH_INNER_ZERO;
+    }
+
+    @Override
     public Optional<Problem> draw(Draws draws, int split, boolean decimals) {
         int digits = all.get(split);
         if (wish.places().isEmpty()) {

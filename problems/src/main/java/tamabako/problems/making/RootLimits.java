@@ -1,7 +1,6 @@
 package tamabako.problems.making;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import tamabako.problems.making.Made.Part;
 import tamabako.problems.making.Made.Reason;
 
@@ -14,6 +13,10 @@ final class RootLimits {
     private static final int MOST_ROUNDED = 5;
 
     private static final int MOST_PLACES = 6;
+
+    /// Each digit of a cube root takes four rods, so the longest frame has room for so many, whole
+    /// ones and decimals together.
+    private static final int MOST_OF_CUBE_ROOT = 5;
 
     private RootLimits() {}
 
@@ -28,19 +31,28 @@ final class RootLimits {
                                 wish.digits().least(),
                                 most))
                 .or(() ->
-                        Limits.range(Part.ANSWER_PLACES, wish.places().orElse(1), 1, MOST_PLACES));
+                        Limits.range(
+                                Part.ANSWER_PLACES, wish.places().orElse(1), 1, mostPlaces(wish)));
     }
 
     static RootWish nearest(RootWish wish) {
-        OptionalInt places =
-                wish.places().isPresent()
-                        ? OptionalInt.of(Math.clamp(wish.places().getAsInt(), 1, MOST_PLACES))
-                        : wish.places();
-        return new RootWish(
-                Math.clamp(wish.degree(), 2, 3), wish.digits().within(1, most(wish)), places);
+        RootWish known =
+                new RootWish(Math.clamp(wish.degree(), 2, 3), wish.digits(), wish.places());
+        Digits digits = known.digits().within(1, most(known));
+        RootWish sized = new RootWish(known.degree(), digits, known.places());
+        return sized.places().isPresent()
+                ? sized.to(Math.clamp(sized.places().getAsInt(), 1, mostPlaces(sized)))
+                : sized;
     }
 
     private static int most(RootWish wish) {
-        return wish.places().isPresent() ? MOST_ROUNDED : MOST_DIGITS;
+        if (wish.places().isEmpty()) {
+            return MOST_DIGITS;
+        }
+        return wish.degree() == 3 ? MOST_OF_CUBE_ROOT - 1 : MOST_ROUNDED;
+    }
+
+    private static int mostPlaces(RootWish wish) {
+        return wish.degree() == 3 ? MOST_OF_CUBE_ROOT - wish.digits().most() : MOST_PLACES;
     }
 }

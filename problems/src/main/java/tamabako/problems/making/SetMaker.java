@@ -101,7 +101,7 @@ final class SetMaker {
     private Optional<Problem> draw(Plan plan, int place, Set<Problem> seen) {
         for (int i = 0; i < MOST_TRIES; i++) {
             Optional<Problem> problem =
-                    drawing.draw(draws, plan.split(place), plan.hasDecimals(place))
+                    drawing.draw(draws, plan.split(draws, place), plan.hasDecimals(place))
                             .filter(drawn -> fits(plan, place, drawn) && !seen.contains(drawn));
             if (problem.isPresent()) {
                 return problem;

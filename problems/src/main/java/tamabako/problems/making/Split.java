@@ -8,6 +8,9 @@ import java.util.List;
 /// @param second digits of the multiplier or quotient
 record Split(int first, int second) {
 
+    /// The fewest digits of a number with a zero between others.
+    static final int WITH_INNER_ZERO = 3;
+
     /// All splits of `digits` that fit, the shortest first number first.
     static List<Split> all(int digits, Digits first, Digits second) {
         return first.all()

@@ -11,7 +11,7 @@ import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.Terms;
 import tamabako.problems.grade.Format;
-import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.ReadyMaker;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.Supply.Supplied;
@@ -38,13 +38,18 @@ final class ColumnBatch implements BatchMaker {
         this.format = format;
         this.count = count;
         this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
-        ColumnWishes wishes = ColumnWishes.of(format);
+        ColumnWishes wishes = ColumnWishes.of(format, count);
         for (ColumnKind kind : ColumnKind.values()) {
-            supplies.put(kind, new Supply(wish(wishes, kind), this::finished));
+            supplies.put(kind, new Supply(maker(wishes, kind), this::finished));
         }
     }
 
-    private static ColumnWish wish(ColumnWishes wishes, ColumnKind kind) {
+    /// How many columns are made where so many are needed.
+    static int wished(int needed) {
+        return TIMES * needed + MORE;
+    }
+
+    private static ReadyMaker maker(ColumnWishes wishes, ColumnKind kind) {
         return switch (kind) {
             case ADDED -> wishes.added();
             case MIXED -> wishes.mixed();
@@ -99,7 +104,7 @@ final class ColumnBatch implements BatchMaker {
         return needed == 0
                 ? new Supplied.Enough(List.of())
                 : Objects.requireNonNull(supplies.get(kind))
-                        .draw(needed, TIMES * needed + MORE, draws, taken);
+                        .draw(needed, wished(needed), draws, taken);
     }
 
     private static List<Column> columns(List<Problem> problems) {

@@ -11,6 +11,7 @@ import tamabako.problems.grade.Format;
 import tamabako.problems.grade.Lengths;
 import tamabako.problems.grade.Span;
 import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.ReadyMaker;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.column.Shape;
 import tamabako.problems.making.column.Signs;
@@ -25,31 +26,35 @@ import tamabako.problems.making.column.TotalCondition.Dips;
 /// @param mixed mixed columns whose total never falls below zero
 /// @param dipping mixed columns whose total falls below zero on the way and rises again
 /// @param negative mixed columns whose answer is below zero (hosū)
-record ColumnWishes(ColumnWish added, ColumnWish mixed, ColumnWish dipping, ColumnWish negative) {
+record ColumnWishes(ReadyMaker added, ReadyMaker mixed, ReadyMaker dipping, ReadyMaker negative) {
 
     /// The wishes of `format`; those for which it asks no column are not to be granted.
-    static ColumnWishes of(Format.Columns format) {
+    ///
+    /// @param count how many columns there are to be at the most of each
+    static ColumnWishes of(Format.Columns format, int count) {
         Span minusRows = format.signs().minusRows();
         Signs minus = Signs.minus(minusRows.least(), minusRows.most());
-        boolean mixes = format.signs().mixed().count() > 0;
-        boolean dips = mixes && format.signs().mayDip();
-        boolean sinks = format.signs().negative().count() > 0;
-        ColumnWish added = wish(format, Signs.PLUS, Dips.NEVER);
+        int mixed = format.signs().mixed().count();
+        boolean dips = mixed > 0 && format.signs().mayDip();
+        int negative = format.signs().negative().count();
+        ReadyMaker added = wish(format, Signs.PLUS, Dips.NEVER, count - mixed);
         return new ColumnWishes(
                 added,
-                mixes ? wish(format, minus, Dips.NEVER) : added,
-                dips ? wish(format, minus, Dips.ONCE_AND_BACK) : added,
-                sinks ? wish(format, minus, Dips.TO_THE_END) : added);
+                mixed > 0 ? wish(format, minus, Dips.NEVER, mixed) : added,
+                dips ? wish(format, minus, Dips.ONCE_AND_BACK, mixed) : added,
+                negative > 0 ? wish(format, minus, Dips.TO_THE_END, negative) : added);
     }
 
-    private static ColumnWish wish(Format.Columns format, Signs signs, Dips dips) {
-        ColumnWish wish =
-                new ColumnWish(
-                        new Shape(format.lengths().rows(), lengths(format.lengths()), 0),
-                        signs,
-                        List.of(new BelowZero(dips)),
-                        OptionalInt.empty());
-        return withBeadwork(wish, format.beadwork()).withCustomsOfPapers();
+    private static ReadyMaker wish(Format.Columns format, Signs signs, Dips dips, int count) {
+        ColumnWish bare = bare(format, signs, dips);
+        return count > 0 ? new CustomaryColumns(bare, count).maker() : ReadyMaker.of(bare);
+    }
+
+    private static ColumnWish bare(Format.Columns format, Signs signs, Dips dips) {
+        Shape shape = new Shape(format.lengths().rows(), lengths(format.lengths()), 0);
+        return withBeadwork(
+                new ColumnWish(shape, signs, List.of(new BelowZero(dips)), OptionalInt.empty()),
+                format.beadwork());
     }
 
     private static ColumnWish withBeadwork(ColumnWish wish, Beadwork beadwork) {

@@ -16,11 +16,13 @@ final class FactorBalance {
     /// What is looked at in one product or quotient.
     static final class Look {
 
+        private final String sort;
         private final int[] multiplier = new int[10];
         private final int lead;
         private final int ones;
 
         Look(Problem problem) {
+            sort = FactorSort.of(problem);
             String answer = FactorSort.figures(problem.answer().value());
             String first =
                     switch (problem) {
@@ -35,6 +37,11 @@ final class FactorBalance {
             second.chars().forEach(figure -> multiplier[figure - '0']++);
             lead = answer.charAt(0) - '0';
             ones = (int) Stream.of(first, second).filter(one -> one.startsWith("1")).count();
+        }
+
+        /// Its sort, in words.
+        String sort() {
+            return sort;
         }
     }
 

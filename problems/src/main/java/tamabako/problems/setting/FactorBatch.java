@@ -6,6 +6,7 @@ import tamabako.problems.Problem;
 import tamabako.problems.grade.Format;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
+import tamabako.problems.making.Wish;
 import tamabako.problems.making.draw.Draws;
 
 /// Products, quotients or roots of a batch: sets that keep the customs of papers each, one for each
@@ -14,8 +15,8 @@ import tamabako.problems.making.draw.Draws;
 /// @param sets the sets in their order
 record FactorBatch(List<FactorSet> sets) implements BatchMaker {
 
-    /// Sets drawn with problems that were set already, before the maker is told to avoid them.
-    private static final int TRIES = 2;
+    /// Sets drawn before one that misses a custom has to do.
+    private static final int TRIES = 5;
 
     static FactorBatch of(Format.Products format, int count, boolean isFirst) {
         return new FactorBatch(FactorSet.each(format, count, isFirst));
@@ -51,18 +52,46 @@ record FactorBatch(List<FactorSet> sets) implements BatchMaker {
         return new Pieces.Found(sets.size() == 1 ? pieces : Shuffled.of(pieces, draws));
     }
 
-    /// Most sets hold nothing that was set already, and listing that for the maker takes longer
-    /// than drawing again.
     private static Made make(FactorSet set, Draws draws, Sums taken) {
-        for (int i = 0; i < TRIES; i++) {
-            Made made = Maker.make(set.wish(), set.count(), draws.bits());
-            boolean isNew =
-                    !(made instanceof Made.Found(List<Problem> problems, _))
-                            || problems.stream().noneMatch(taken::contains);
-            if (isNew) {
-                return made;
+        Made best = drawn(set.wish(), set.count(), draws, taken);
+        double fewest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < TRIES && fewest > 0; i++) {
+            Made made = i == 0 ? best : drawn(set.wish(), set.count(), draws, taken);
+            if (made instanceof Made.Found(List<Problem> problems, long seed)) {
+                FactorChoice choice =
+                        new FactorChoice(
+                                problems, spare(set, draws, taken, problems), set.customs());
+                List<Problem> chosen = choice.best(draws);
+                if (choice.missed() < fewest) {
+                    fewest = choice.missed();
+                    best = new Made.Found(chosen, seed);
+                }
             }
         }
-        return Maker.make(set.wish(), set.count(), draws.bits(), taken.asSet());
+        return best;
+    }
+
+    /// Other problems to choose from; none where there are too few.
+    private static List<Problem> spare(
+            FactorSet set, Draws draws, Sums taken, List<Problem> problems) {
+        if (new FactorChoice(problems, List.of(), set.customs()).missed() == 0) {
+            return List.of();
+        }
+        int count = FactorSet.SPARES * set.count();
+        Sums seen = taken.copy();
+        problems.forEach(seen::add);
+        return Maker.make(set.spare(), count, draws.bits()) instanceof Made.Found(var found, _)
+                ? found.stream().filter(seen::add).toList()
+                : List.of();
+    }
+
+    /// Most sets hold nothing that was set already, and listing that for the maker takes longer
+    /// than drawing again.
+    private static Made drawn(Wish wish, int count, Draws draws, Sums taken) {
+        Made made = Maker.make(wish, count, draws.bits());
+        return made instanceof Made.Found(List<Problem> problems, _)
+                        && problems.stream().anyMatch(taken::contains)
+                ? Maker.make(wish, count, draws.bits(), taken.asSet())
+                : made;
     }
 }

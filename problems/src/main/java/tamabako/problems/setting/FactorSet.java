@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import tamabako.problems.grade.Format;
 import tamabako.problems.grade.Format.Answers;
 import tamabako.problems.grade.Format.Rounded;
@@ -17,8 +18,15 @@ import tamabako.problems.making.QuotientWish;
 import tamabako.problems.making.RootWish;
 import tamabako.problems.making.Wish;
 
-/// So many products, quotients or roots to one wish.
-record FactorSet(Wish wish, int count) {
+/// So many products, quotients or roots to one wish, and the customs they keep as a set.
+///
+/// @param wish what a paper needs; even splits, no ties and inner zeros are asked of the maker, and
+///   the other customs reached by choice
+/// @param spare the same for problems to choose from
+record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
+
+    /// So many times the problems needed are made to choose from.
+    static final int SPARES = 3;
 
     /// Sets for the products of a batch.
     ///
@@ -34,7 +42,12 @@ record FactorSet(Wish wish, int count) {
                     ProductWish wish =
                             ProductWish.inAll(digits, multiplicand, multiplier).with(numbers);
                     List<Custom> usual = wish.withUsualCustoms().customs();
-                    return wish.keeping(possible(usual, numbers.decimals(share), share, isFirst));
+                    return new FactorSet(
+                            wish.keeping(asked(usual, share, isFirst)),
+                            wish.keeping(asked(usual, SPARES * share, isFirst)),
+                            share,
+                            FactorCustoms.of(
+                                    usual, format.answers(), numbers.decimals(share), share));
                 });
     }
 
@@ -51,59 +64,58 @@ record FactorSet(Wish wish, int count) {
                 (digits, share) -> {
                     QuotientWish wish = QuotientWish.inAll(digits, divisor, quotient).with(numbers);
                     List<Custom> usual = wish.withUsualCustoms().customs();
-                    return wish.keeping(possible(usual, numbers.decimals(share), share, isFirst));
+                    return new FactorSet(
+                            wish.keeping(asked(usual, share, isFirst)),
+                            wish.keeping(asked(usual, SPARES * share, isFirst)),
+                            share,
+                            FactorCustoms.of(
+                                    usual, format.answers(), numbers.decimals(share), share));
                 });
     }
 
-    /// Sets for the roots of a batch.
+    /// The set for the roots of a batch.
     static List<FactorSet> each(Format.Roots format, int count) {
-        return List.of(
-                new FactorSet(
-                        new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty()),
-                        count));
+        Wish wish = new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty());
+        return List.of(new FactorSet(wish, wish, count, FactorCustoms.NONE));
     }
 
     /// As many problems of each number of digits in all, the odd ones of the shorter.
     private static List<FactorSet> each(
-            Span inAll, int count, BiFunction<Integer, Integer, Wish> wish) {
+            Span inAll, int count, BiFunction<Integer, Integer, FactorSet> set) {
         int totals = inAll.most() - inAll.least() + 1;
         List<FactorSet> sets = new ArrayList<>();
         for (int i = 0; i < totals; i++) {
             int share = count / totals + (i < count % totals ? 1 : 0);
             if (share > 0) {
-                sets.add(new FactorSet(wish.apply(inAll.least() + i, share), share));
+                sets.add(set.apply(inAll.least() + i, share));
             }
         }
         return sets;
     }
 
-    /// Those of the customs that a set of `count` problems can keep, `decimals` of them with
-    /// decimals. One or two problems of twenty in a section have an inner zero.
-    private static List<Custom> possible(
-            List<Custom> customs, int decimals, int count, boolean isFirst) {
-        return customs.stream()
-                .filter(custom ->
+    /// Those of the `usual` customs that the maker plans without drawing sets in vain.
+    private static List<Custom> asked(List<Custom> usual, int count, boolean isFirst) {
+        return usual.stream()
+                .flatMap(custom ->
                         switch (custom) {
-                            case Custom.BothRoundings _ -> decimals >= 2;
-                            case Custom.SomeShort _ -> decimals >= 3;
-                            case Custom.Revised(int least) -> count >= 4 * least;
-                            case Custom.InnerZeros _,
-                                    Custom.NoTies _,
+                            case Custom.EvenSplits _, Custom.NoTies _ -> Stream.of(custom);
+                            case Custom.InnerZeros _ -> Stream.of(innerZeros(count, isFirst));
+                            case Custom.BothRoundings _,
+                                    Custom.SomeShort _,
+                                    Custom.Revised _,
                                     Custom.EvenDigits _,
                                     Custom.FewLeadingOnes _,
-                                    Custom.DifferentFirstDigits _,
-                                    Custom.EvenSplits _ ->
-                                    true;
+                                    Custom.DifferentFirstDigits _ ->
+                                    Stream.empty();
                         })
-                .map(custom ->
-                        custom instanceof Custom.InnerZeros ? innerZeros(count, isFirst) : custom)
                 .toList();
     }
 
+    /// One or two problems of twenty in a section have a zero between other digits. Common
+    /// practice, no published source.
     private static Custom innerZeros(int count, boolean isFirst) {
-        return isFirst
-                ? new Custom.InnerZeros(Math.max(1, count / 20), Math.ceilDiv(count, 10))
-                : new Custom.InnerZeros(count / 20, count / 10);
+        int least = isFirst ? Math.max(1, count / 20) : count / 20;
+        return new Custom.InnerZeros(least, Math.max(least, count / 10));
     }
 
     private static Numbers numbers(Answers answers, int count) {

@@ -9,7 +9,7 @@ import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.SectionMaker.SectionDrafted;
 
 /// Sets the papers of one grade. What the grade asks is turned into wishes once; the maker can then
-/// be used for any number of papers, by several threads at a time.
+/// be used for any number of papers, by one thread at a time.
 ///
 /// ```
 /// PaperMaker maker = PaperMaker.of("jcci", grade);

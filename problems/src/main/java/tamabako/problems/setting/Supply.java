@@ -3,17 +3,17 @@ package tamabako.problems.setting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import tamabako.problems.Problem;
 import tamabako.problems.making.Made;
-import tamabako.problems.making.Maker;
-import tamabako.problems.making.Wish;
+import tamabako.problems.making.ReadyMaker;
 import tamabako.problems.making.draw.Draws;
 
-/// New problems to a wish, as many as are needed and some to choose from.
+/// New problems to the wish of a maker, as many as are needed and some to choose from.
 ///
 /// @param finish what is done to each problem that is made; empty where it is of no use
-record Supply(Wish wish, Function<Problem, Optional<Problem>> finish) {
+record Supply(ReadyMaker maker, Function<Problem, Optional<Problem>> finish) {
 
     /// Rounds of making before it is said that there are no more.
     private static final int ROUNDS = 40;
@@ -33,7 +33,7 @@ record Supply(Wish wish, Function<Problem, Optional<Problem>> finish) {
         List<Problem> problems = new ArrayList<>();
         int ask = wished;
         for (int round = 0; round < ROUNDS && problems.size() < needed && ask > 0; round++) {
-            Made made = Maker.make(wish, ask, draws.bits());
+            Made made = maker.make(ask, draws.bits(), Set.of());
             if (made instanceof Made.Found(List<Problem> found, _)) {
                 found.stream()
                         .flatMap(problem -> finish.apply(problem).stream())

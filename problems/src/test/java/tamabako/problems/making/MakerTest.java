@@ -65,7 +65,11 @@ class MakerTest {
         for (Set<Technique> allowed : taught) {
             for (Technique focus : allowed) {
                 ColumnWish wish =
-                        ColumnWish.of(5, 2).withMinusRows(2).allowing(allowed).requiring(focus);
+                        ColumnWish.of(5, 2)
+                                .withMinusRows(2)
+                                .allowing(allowed)
+                                .requiring(focus)
+                                .withCustomsOfPractice();
 
                 List<Problem> problems = found(Maker.make(wish, 20, 3));
 
@@ -139,23 +143,35 @@ class MakerTest {
     @Test
     void rowsRepeatOnlyWhereTheyMust() {
         // Twelve rows of nine digits: at least three are like others.
-        List<Problem> crowded = found(Maker.make(ColumnWish.of(12, 1), 10, 4));
+        List<Problem> crowded =
+                found(Maker.make(ColumnWish.of(12, 1).withCustomsOfPractice(), 10, 4));
         assertThat(crowded).allSatisfy(p -> assertThat(differentRows(p)).isEqualTo(9));
         // Without a carry the four rows come to 9 at most, and 1 + 2 + 3 + 4 is 10.
-        ColumnWish noFourDifferent = ColumnWish.of(4, 1).allowing(DIRECT, FIVE_COMPLEMENT);
+        ColumnWish noFourDifferent =
+                ColumnWish.of(4, 1).allowing(DIRECT, FIVE_COMPLEMENT).withCustomsOfPractice();
         assertThat(found(Maker.make(noFourDifferent, 20, 4)))
                 .allSatisfy(p -> assertThat(differentRows(p)).isEqualTo(3));
-        List<Problem> roomy = found(Maker.make(ColumnWish.of(10, 2).withMinusRows(4), 100, 4));
+        List<Problem> roomy =
+                found(
+                        Maker.make(
+                                ColumnWish.of(10, 2).withMinusRows(4).withCustomsOfPractice(),
+                                100,
+                                4));
         assertThat(roomy).allSatisfy(p -> assertThat(differentRows(p)).isEqualTo(10));
     }
 
     @Test
     void smallColumnsDoNotEndWithAMinusRowWhereThatCanBe() {
-        for (Problem problem : found(Maker.make(ColumnWish.of(5, 2).withMinusRows(2), 50, 5))) {
+        for (Problem problem :
+                found(
+                        Maker.make(
+                                ColumnWish.of(5, 2).withMinusRows(2).withCustomsOfPractice(),
+                                50,
+                                5))) {
             assertThat(((Column) problem).rows().getLast().signum()).isPositive();
         }
         // All rows after the first are taken, so the last is.
-        ColumnWish all = ColumnWish.of(3, 1).withMinusRows(2);
+        ColumnWish all = ColumnWish.of(3, 1).withMinusRows(2).withCustomsOfPractice();
         assertThat(found(Maker.make(all, 5, 5))).hasSize(5);
     }
 

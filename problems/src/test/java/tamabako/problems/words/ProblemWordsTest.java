@@ -16,9 +16,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tamabako.frame.Technique;
 import tamabako.problems.Unreadable;
+import tamabako.problems.grade.Figure;
+import tamabako.problems.grade.Span;
+import tamabako.problems.grade.file.Fault;
 import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
+import tamabako.problems.story.UnreadableStory;
 
 class ProblemWordsTest {
 
@@ -27,9 +31,11 @@ class ProblemWordsTest {
             List.of(
                     Unreadable.Reason.class,
                     Made.Reason.class,
+                    UnreadableStory.Fault.class,
                     Mark.class,
                     Mark.Fault.class,
-                    Mark.Form.class);
+                    Mark.Form.class,
+                    Fault.class);
 
     @Test
     void everyReasonHasATemplateInEveryLanguageAndFillsIt() throws ReflectiveOperationException {
@@ -59,6 +65,15 @@ class ProblemWordsTest {
         for (Made.Part part : Made.Part.values()) {
             for (String language : LANGUAGES) {
                 assertThat(ProblemWords.of(Locale.of(language)).say(part)).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void everySortOfFigureHasAName() {
+        for (Figure figure : Figure.values()) {
+            for (String language : LANGUAGES) {
+                assertThat(ProblemWords.of(Locale.of(language)).say(figure)).isNotBlank();
             }
         }
     }
@@ -143,6 +158,9 @@ class ProblemWordsTest {
         }
         if (type == java.math.BigDecimal.class) {
             return java.math.BigDecimal.TWO;
+        }
+        if (type == Span.class) {
+            return new Span(3, 5);
         }
         if (type == Made.Part.class) {
             return Made.Part.ROWS;

@@ -18,11 +18,14 @@ public sealed interface Fault extends Sayable {
     /// No YAML from here on.
     record NotYaml() implements Fault {}
 
-    /// A file without anything in it but comments.
+    /// A file without any keys.
     record NothingThere() implements Fault {}
 
     /// A longer file than any ladder needs.
     record TooLong(int length, int limit) implements Fault {}
+
+    /// More values nested in each other than any ladder has.
+    record TooDeep(int limit) implements Fault {}
 
     /// Something else where keys with values belong.
     record NotKeys(String key, String example) implements Fault {}

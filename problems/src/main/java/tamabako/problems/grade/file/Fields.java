@@ -74,6 +74,11 @@ final class Fields {
         return this;
     }
 
+    /// Whether there are keys here at all; if not, that is told already.
+    boolean areThere() {
+        return node instanceof MappingNode;
+    }
+
     boolean has(String key) {
         return values.containsKey(key);
     }
@@ -109,7 +114,7 @@ final class Fields {
 
     /// What stands after `key`, which has to be there.
     Optional<Node> needed(String key) {
-        if (!has(key) && node instanceof MappingNode) {
+        if (!has(key) && areThere()) {
             fault(new Fault.MissingKey(key, Examples.of(key)));
         }
         return there(key);

@@ -50,7 +50,7 @@ final class GradeReader {
         WritingRules writing = commas(place);
         Optional<Elective> elective = elective(place, sections);
         List<Cite> cites = sources.cites(place);
-        if (place.mistakes().count() > before) {
+        if (place.mistakes().count() > before || pass.isEmpty()) {
             return Optional.empty();
         }
         Grade grade =
@@ -113,6 +113,9 @@ final class GradeReader {
             }
         }
         int choose = choice.whole("choose", 1, MOST_SECTIONS);
+        if (of.isEmpty()) {
+            return Optional.empty();
+        }
         if (of.size() <= choose) {
             choice.fault("choose", new Fault.NoChoice(choose, of.size()));
             return Optional.empty();

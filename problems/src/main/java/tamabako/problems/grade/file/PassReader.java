@@ -26,6 +26,7 @@ final class PassReader {
     static Optional<Pass> read(Fields grade) {
         return grade.needed("pass")
                 .map(node -> Fields.of("pass", node, grade.mistakes()).knowing(KNOWN))
+                .filter(Fields::areThere)
                 .flatMap(PassReader::pass);
     }
 

@@ -2,6 +2,7 @@ package tamabako.problems.making.column;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// What setters of papers keep to beyond the rules of an exam. Common practice, no published
 /// source.
@@ -15,13 +16,17 @@ public final class Customs {
     /// Among fewer digits, chance alone leaves some out.
     private static final int MANY_DIGITS = 40;
 
+    /// How many more rows than must be may be alike where it cannot be helped.
+    private static final int MORE_ALIKE = 3;
+
     private Customs() {}
 
-    /// What is kept to in the columns of a paper: no two rows alike, no row like 777 or 123, no
-    /// lead twice running, no digit twice running in one place, last digits mixed, a total that is
-    /// not round, and digits that come about equally often where there are many.
+    /// What is kept to in the columns of a paper, to be asked one after the other as far as it can
+    /// be: no two rows alike, no row like 777 or 123, no lead twice running, no digit twice running
+    /// in one place, last digits mixed, a total that is not round, and digits that come about
+    /// equally often where there are many.
     public static List<Condition> ofPapers(Shape shape) {
-        List<Condition> customs = new ArrayList<>(ofPractice());
+        List<Condition> customs = new ArrayList<>(ofPractice(shape));
         customs.add(new DigitCondition.LeadsDiffer());
         customs.add(new DigitCondition.NoRepeatedDigit());
         customs.add(new DigitCondition.NoCounting());
@@ -36,9 +41,12 @@ public final class Customs {
         return customs;
     }
 
-    /// What is kept to even on a practice sheet: no two rows alike.
-    public static List<Condition> ofPractice() {
-        return List.of(new DigitCondition.RowsDiffer());
+    /// What is kept to even on a practice sheet: no two rows alike, or else as few as can be.
+    public static List<Condition> ofPractice(Shape shape) {
+        int alike = shape.mustBeAlike();
+        return IntStream.rangeClosed(alike, alike + MORE_ALIKE)
+                .<Condition>mapToObj(DigitCondition.RowsDiffer::new)
+                .toList();
     }
 
     /// `asked`, with minus rows at most two running, and none last in short rows.

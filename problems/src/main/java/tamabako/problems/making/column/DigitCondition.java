@@ -10,8 +10,19 @@ public sealed interface DigitCondition extends Condition {
     /// Rows that follow one another begin with different digits.
     record LeadsDiffer() implements DigitCondition {}
 
-    /// No two rows are the same number, whether added or taken.
-    record RowsDiffer() implements DigitCondition {}
+    /// At most so many rows are the same number as an earlier one, whether added or taken.
+    record RowsDiffer(int alike) implements DigitCondition {
+
+        /// No two rows are the same number.
+        public RowsDiffer() {
+            this(0);
+        }
+
+        @Override
+        public String template() {
+            return alike == 0 ? "condition.rows-differ" : "condition.few-rows-alike";
+        }
+    }
 
     /// No row of two digits or more has only one digit, such as 777.
     record NoRepeatedDigit() implements DigitCondition {}

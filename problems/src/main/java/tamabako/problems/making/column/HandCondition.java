@@ -24,7 +24,9 @@ public sealed interface HandCondition extends Condition {
 
         @Override
         public String template() {
-            return "condition.technique-" + Bound.of(least, most);
+            return most == 0
+                    ? "condition.technique-none"
+                    : "condition.technique-" + Bound.of(least, most);
         }
     }
 

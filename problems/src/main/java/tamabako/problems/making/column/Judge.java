@@ -19,17 +19,17 @@ final class Judge {
     }
 
     private static Optional<Missed> missed(TotalCondition condition, Facts facts) {
-        BigDecimal answer = BigDecimal.valueOf(facts.total(), facts.places());
+        BigDecimal answer = BigDecimal.valueOf(facts.totals().last(), facts.places());
         return switch (condition) {
             case TotalCondition.BelowZero(Dips dips) -> missed(dips, facts, answer);
             case TotalCondition.AnswerLength(int least, int most) -> {
-                int length = Powers.digits(Math.abs(facts.total()));
+                int length = Powers.digits(Math.abs(facts.totals().last()));
                 yield length >= least && length <= most
                         ? Optional.empty()
                         : Optional.of(new Missed.OtherLength(answer, least, most));
             }
             case TotalCondition.NotRound() ->
-                    facts.total() % 10 == 0
+                    facts.totals().last() % 10 == 0
                             ? Optional.of(new Missed.RoundAnswer(answer))
                             : Optional.empty();
         };
@@ -38,15 +38,15 @@ final class Judge {
     private static Optional<Missed> missed(Dips dips, Facts facts, BigDecimal answer) {
         boolean dipped =
                 switch (dips) {
-                    case NEVER -> facts.dips() == 0;
-                    case ONCE_AND_BACK -> facts.dips() == 1;
-                    case TO_THE_END -> facts.dips() == 1 || facts.dips() == 2;
+                    case NEVER -> facts.totals().dips() == 0;
+                    case ONCE_AND_BACK -> facts.totals().dips() == 1;
+                    case TO_THE_END -> facts.totals().dips() == 1 || facts.totals().dips() == 2;
                 };
         if (!dipped) {
             return Optional.of(
                     dips == Dips.NEVER
-                            ? new Missed.FellBelowZero(facts.firstBelowZero())
-                            : new Missed.OtherDips(facts.dips()));
+                            ? new Missed.FellBelowZero(facts.totals().firstBelow())
+                            : new Missed.OtherDips(facts.totals().dips()));
         }
         boolean endsBelow = answer.signum() < 0;
         return endsBelow == (dips == Dips.TO_THE_END)

@@ -37,7 +37,13 @@ public sealed interface Lengths extends Sayable {
 
     /// Every row for itself has `least` to `most` digits; as many in each row (keta-zoroi) where
     /// both are the same.
-    record Between(int least, int most) implements Lengths {}
+    record Between(int least, int most) implements Lengths {
+
+        @Override
+        public String template() {
+            return least == most ? "lengths.equal" : "lengths.between";
+        }
+    }
 
     /// The rows have exactly these lengths, in any order.
     record Table(List<Integer> digits) implements Lengths {

@@ -22,7 +22,12 @@ public sealed interface Missed extends Sayable {
     record LengthsTogether(int digits) implements Missed {}
 
     /// It has other than `least` to `most` minus rows.
-    record MinusRows(int minusRows, int least, int most) implements Missed {}
+    record MinusRows(int minusRows, int least, int most) implements Missed {
+        @Override
+        public String template() {
+            return "missed.minus-rows-" + Bound.of(least, most);
+        }
+    }
 
     /// A row is taken that has to be added.
     record TakenRow(int row) implements Missed {}
@@ -79,7 +84,12 @@ public sealed interface Missed extends Sayable {
     record OtherSide(BigDecimal answer) implements Missed {}
 
     /// The answer has other than `least` to `most` digits.
-    record OtherLength(BigDecimal answer, int least, int most) implements Missed {}
+    record OtherLength(BigDecimal answer, int least, int most) implements Missed {
+        @Override
+        public String template() {
+            return "missed.other-length-" + Bound.of(least, most);
+        }
+    }
 
     /// The answer ends in 0.
     record RoundAnswer(BigDecimal answer) implements Missed {}

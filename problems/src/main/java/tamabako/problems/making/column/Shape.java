@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import tamabako.problems.Column;
+import tamabako.problems.making.draw.Powers;
 import tamabako.problems.words.Sayable;
 
 /// How large a column is. No row is zero, and none begins with a zero.
@@ -16,6 +17,21 @@ public record Shape(int rows, Lengths lengths, int places) implements Sayable {
     @Override
     public String topic() {
         return "asked";
+    }
+
+    /// How many rows have to be like an earlier one, as there are not enough different numbers.
+    int mustBeAlike() {
+        if (!(lengths instanceof Lengths.Table(List<Integer> digits))) {
+            long numbers = Powers.of(lengths.most()) - Powers.of(lengths.least() - 1);
+            return (int) Math.max(0, rows - numbers);
+        }
+        long alike = 0;
+        for (int length = lengths.least(); length <= lengths.most(); length++) {
+            int one = length;
+            long same = digits.stream().filter(other -> other == one).count();
+            alike += Math.max(0, same - 9 * Powers.of(length - 1));
+        }
+        return (int) alike;
     }
 
     /// What of `column` does not have this shape.

@@ -44,6 +44,14 @@ public record Signs(int leastMinus, int mostMinus, boolean lastPlus, int longest
         return "asked";
     }
 
+    @Override
+    public String template() {
+        if (mostMinus == 0) {
+            return "asked.no-minus-rows";
+        }
+        return "asked." + (leastMinus == mostMinus ? "exactly" : "between") + "-minus-rows";
+    }
+
     /// What of `column` does not have these signs.
     public List<Missed> missedBy(Column column) {
         List<Missed> missed = new ArrayList<>();

@@ -1,5 +1,7 @@
 package tamabako.problems.making.draw;
 
+import java.math.BigInteger;
+
 /// A stream of chance from one seed, the same on every machine for ever.
 ///
 /// The stream is SplitMix64 (Steele, Lea and Flood, "Fast splittable pseudorandom number
@@ -7,6 +9,8 @@ package tamabako.problems.making.draw;
 public final class Draws {
 
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    private static final long LOW = 0xFFFF_FFFFL;
 
     private long state;
 
@@ -33,6 +37,37 @@ public final class Draws {
             number = drawn % bound;
         }
         return number;
+    }
+
+    /// A whole number from 0 to below `bound`, for bounds up to 2^31: as even as [#below(long)] and
+    /// quicker (Lemire, "Fast random integer generation in an interval", 2019).
+    public int pick(int bound) {
+        long product = (bits() >>> 32) * bound;
+        if ((product & LOW) < bound) {
+            long least = (1L << 32) % bound;
+            while ((product & LOW) < least) {
+                product = (bits() >>> 32) * bound;
+            }
+        }
+        return (int) (product >>> 32);
+    }
+
+    /// A whole number from 0 to below `bound`, of whatever size.
+    public BigInteger below(BigInteger bound) {
+        int bits = bound.bitLength();
+        if (bits < Long.SIZE) {
+            return BigInteger.valueOf(below(bound.longValue()));
+        }
+        while (true) {
+            BigInteger drawn = BigInteger.ZERO;
+            for (int have = 0; have < bits; have += 32) {
+                drawn = drawn.shiftLeft(32).or(BigInteger.valueOf(bits() >>> 32));
+            }
+            drawn = drawn.and(BigInteger.ONE.shiftLeft(bits).subtract(BigInteger.ONE));
+            if (drawn.compareTo(bound) < 0) {
+                return drawn;
+            }
+        }
     }
 
     /// A whole number from `least` to `most`, both included, each equally likely.

@@ -1,0 +1,56 @@
+package tamabako.problems.setting;
+
+import java.util.List;
+import java.util.Set;
+import tamabako.problems.making.ColumnWish;
+import tamabako.problems.making.Made;
+import tamabako.problems.making.ReadyMaker;
+import tamabako.problems.making.column.Condition;
+import tamabako.problems.making.column.Customs;
+import tamabako.problems.making.column.Signs;
+
+/// A wish for columns that keeps the customs of papers, as far as it leaves enough columns.
+///
+/// @param bare the wish without customs
+/// @param count how many columns a paper needs
+record CustomaryColumns(ColumnWish bare, int count) {
+
+    /// A maker for the wish with all customs that can be kept, each in its turn.
+    ReadyMaker maker() {
+        ReadyMaker plain = ReadyMaker.of(bare);
+        int enough = makes(plain, ColumnBatch.wished(count)) ? ColumnBatch.wished(count) : count;
+        ColumnWish all = bare.with(signs());
+        for (Condition custom : customs()) {
+            all = all.with(custom);
+        }
+        ReadyMaker kept = ReadyMaker.of(all);
+        return makes(kept, enough) ? kept : inTurn(plain, enough);
+    }
+
+    private ReadyMaker inTurn(ReadyMaker plain, int enough) {
+        ReadyMaker signed = ReadyMaker.of(bare.with(signs()));
+        boolean keepsSigns = makes(signed, enough);
+        ColumnWish wish = keepsSigns ? bare.with(signs()) : bare;
+        ReadyMaker kept = keepsSigns ? signed : plain;
+        for (Condition custom : customs()) {
+            ReadyMaker more = ReadyMaker.of(wish.with(custom));
+            if (makes(more, enough)) {
+                wish = wish.with(custom);
+                kept = more;
+            }
+        }
+        return kept;
+    }
+
+    private Signs signs() {
+        return Customs.signsOfPapers(bare.signs(), bare.shape());
+    }
+
+    private List<Condition> customs() {
+        return Customs.ofPapers(bare.shape());
+    }
+
+    private static boolean makes(ReadyMaker maker, int columns) {
+        return maker.make(columns, 0, Set.of()) instanceof Made.Found;
+    }
+}
