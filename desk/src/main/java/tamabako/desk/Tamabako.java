@@ -8,8 +8,11 @@ import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.DeskCommand;
+import tamabako.desk.command.LaddersCommand;
 import tamabako.desk.command.MakeCommand;
 import tamabako.desk.command.MarkCommand;
+import tamabako.desk.command.PaperCommand;
+import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
 import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
@@ -24,6 +27,9 @@ import tamabako.desk.command.WorkCommand;
             DeskCommand.class,
             MakeCommand.class,
             SheetCommand.class,
+            ProblemsCommand.class,
+            PaperCommand.class,
+            LaddersCommand.class,
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,

@@ -11,31 +11,61 @@ let running;
 
 for (const form of document.querySelectorAll("form[data-preview]")) {
   if (form instanceof HTMLFormElement) {
-    form.addEventListener("input", () => {
-      clearTimeout(waiting);
-      waiting = window.setTimeout(() => show(form), PAUSE);
+    form.addEventListener("input", (event) => {
+      if (event.target instanceof HTMLElement && !("noPreview" in event.target.dataset)) {
+        clearTimeout(waiting);
+        waiting = window.setTimeout(() => show(form), PAUSE);
+      }
+    });
+    form.addEventListener("submit", (event) => {
+      if (event.submitter instanceof HTMLButtonElement && "inPlace" in event.submitter.dataset) {
+        event.preventDefault();
+        show(form, event.submitter);
+      }
     });
     form.querySelectorAll("[data-without-script]").forEach((part) => part.toggleAttribute("hidden", true));
   }
 }
 
-/** @param {HTMLFormElement} form */
-async function show(form) {
+/** @param {HTMLFormElement} form @param {HTMLButtonElement} [pressed] a button that asks for others */
+async function show(form, pressed) {
+  clearTimeout(waiting);
   running?.abort();
   running = new AbortController();
-  const wish = new URLSearchParams();
-  for (const [name, value] of new FormData(form)) {
-    wish.append(name, String(value));
+  const wish = fields(form);
+  if (pressed) {
+    wish.append(pressed.name, pressed.value);
   }
-  const address = `${form.action}?${wish}`;
   try {
-    const reply = await fetch(address, { signal: running.signal });
+    const reply = await fetch(`${form.action}?${wish}`, { signal: running.signal });
     const page = new DOMParser().parseFromString(await reply.text(), "text/html");
     document.querySelectorAll("[data-live]").forEach((part) => renew(part, page));
-    keepAddress(address);
+    keepAddress(`${form.action}?${fields(form)}`);
+    if (pressed && !pressed.isConnected) {
+      pressedAgain(pressed)?.focus({ preventScroll: true });
+    }
   } catch {
     // Stopped by the next change, or the server is gone; the buttons of the form still tell.
   }
+}
+
+/** @param {HTMLFormElement} form */
+function fields(form) {
+  const wish = new URLSearchParams();
+  for (const [name, value] of new FormData(form)) {
+    if (name !== "template") {
+      wish.append(name, String(value));
+    }
+  }
+  return wish;
+}
+
+/** The button that stands where the one that was pressed stood before.
+ * @param {HTMLButtonElement} pressed */
+function pressedAgain(pressed) {
+  const name = CSS.escape(pressed.name);
+  const again = document.querySelector(`button[name="${name}"][value="${CSS.escape(pressed.value)}"]`);
+  return again instanceof HTMLElement ? again : undefined;
 }
 
 /**
@@ -44,7 +74,8 @@ async function show(form) {
  */
 function renew(part, page) {
   const fresh = page.getElementById(part.id);
-  if (!fresh || fresh.innerHTML === part.innerHTML) {
+  const isBeingChosen = part.contains(document.activeElement) && part.querySelector("select");
+  if (!fresh || isBeingChosen || fresh.innerHTML === part.innerHTML) {
     return;
   }
   part.replaceChildren(...fresh.childNodes);

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -155,5 +156,160 @@ class CommandsTest {
             shares = shares.add(slip.get("share").decimalValue());
         }
         assertThat(shares).isBetween(new BigDecimal("0.99"), new BigDecimal("1.01"));
+    }
+
+    @Test
+    void problemsGoFromOneFormatToTheNextAndComeBackTheSame() throws IOException {
+        String sums =
+                """
+                {"id":"a","kind":"column","rows":["54","-29","38"],"points":5}
+                {"id":"b","kind":"quotient","dividend":"114.816","divisor":"8.32","places":3}
+                {"id":"c","kind":"column","rows":["1000","-720"],"unit":"JPY","story":{"en":"Change?","ja":"おつりは。"}}
+                """;
+        String first = file("sums.jsonl", sums);
+        String csv = folder.resolve("sums.csv").toString();
+        String zip = folder.resolve("sums.zip").toString();
+
+        assertThat(run("problems", "-o", csv, first)).isZero();
+        assertThat(run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv)).isZero();
+        assertThat(run("problems", zip)).isZero();
+
+        assertThat(out.toString()).isEqualTo(sums);
+        assertThat(Files.readString(Path.of(csv))).startsWith("id,kind,");
+        assertThat(run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString())).isZero();
+        assertThat(run("problems", "--to", "text", first)).isZero();
+        assertThat(out.toString().lines()).startsWith("54 - 29 + 38");
+    }
+
+    @Test
+    void aBadLineOfASpreadsheetAndADamagedPackageAreTold() throws IOException {
+        String csv = file("sums.csv", "sum\n54 - 29\n5 5\n");
+        assertThat(run("problems", csv)).isEqualTo(1);
+        assertThat(err.toString()).startsWith("line 3: ");
+        assertThat(lines()).hasSize(1);
+
+        byte[] zip = Files.readAllBytes(Path.of(packed()));
+        Files.write(folder.resolve("half.zip"), Arrays.copyOf(zip, zip.length / 3));
+        assertThat(run("problems", folder.resolve("half.zip").toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("The package is damaged");
+        assertThat(run("problems", file("letter.zip", "Dear parents"))).isEqualTo(2);
+        assertThat(err.toString()).contains("stops being XML");
+    }
+
+    private String packed() throws IOException {
+        String zip = folder.resolve("packed.zip").toString();
+        assertThat(run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n"))).isZero();
+        return zip;
+    }
+
+    @Test
+    void papersComeInEqualFormsWithFreshNumbersAndAsJson() throws IOException {
+        Path pdf = folder.resolve("forms.pdf");
+        assertThat(
+                        run(
+                                "paper",
+                                "first-steps",
+                                "step-3",
+                                "--forms",
+                                "2",
+                                "--count",
+                                "2",
+                                "--seed",
+                                "5",
+                                "--json",
+                                "-o",
+                                pdf.toString(),
+                                "--part",
+                                "paper,key"))
+                .as(err.toString())
+                .isZero();
+
+        List<JsonNode> papers = lines();
+        assertThat(papers).hasSize(4);
+        assertThat(papers)
+                .extracting(paper -> paper.get("form").asInt())
+                .containsExactly(1, 2, 1, 2);
+        assertThat(papers).extracting(paper -> paper.get("paper").asText()).doesNotHaveDuplicates();
+        assertThat(papers.getFirst().get("sections").get(0).get("problems")).hasSize(20);
+        assertThat(err.toString()).startsWith("seed 5");
+        try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
+            assertThat(read.getNumberOfPages()).isGreaterThanOrEqualTo(8);
+        }
+        JsonNode first = papers.getFirst();
+        run("paper", "first-steps", "step-3", "--forms", "2", "--seed", "5", "--json");
+        assertThat(lines().getFirst().get("sections")).isEqualTo(first.get("sections"));
+        assertThat(lines().getFirst().get("paper")).isNotEqualTo(first.get("paper"));
+    }
+
+    @Test
+    void papersGoIntoAFolderEachByItsNumber() throws IOException {
+        Path papers = folder.resolve("papers");
+        assertThat(
+                        run(
+                                "paper",
+                                "first-steps",
+                                "step-2",
+                                "--count",
+                                "3",
+                                "--folder",
+                                papers.toString(),
+                                "--json"))
+                .isZero();
+        try (var files = Files.list(papers)) {
+            assertThat(files.map(file -> file.getFileName().toString().replace(".pdf", "")))
+                    .containsExactlyInAnyOrderElementsOf(
+                            lines().stream().map(paper -> paper.get("paper").asText()).toList());
+        }
+    }
+
+    @Test
+    void whatCannotBeAPaperIsTold() {
+        assertThat(run("paper", "no-ladder", "step-1", "--json")).isEqualTo(2);
+        assertThat(err.toString()).contains("There is no ladder \"no-ladder\"", "first-steps");
+        assertThat(run("paper", "first-steps", "step-99", "--json")).isEqualTo(2);
+        assertThat(err.toString()).contains("has no grade \"step-99\"", "step-1");
+        assertThat(run("paper", "first-steps", "step-1")).isEqualTo(2);
+        assertThat(err.toString()).contains("Say where the papers go");
+        assertThat(run("paper", "first-steps", "step-1", "--json", "--forms", "0")).isEqualTo(2);
+        assertThat(err.toString()).contains("1 to 100 forms");
+    }
+
+    @Test
+    void laddersAreListedShownAndChecked() throws IOException {
+        assertThat(run("ladders")).isZero();
+        assertThat(out.toString().lines()).anyMatch(line -> line.startsWith("first-steps "));
+        assertThat(run("ladders", "--lang", "ja", "first-steps")).isZero();
+        assertThat(out.toString()).contains("ステップ1", "合格", "未確認");
+
+        assertThat(run("ladders", "--file", "first-steps")).isZero();
+        String own = file("own.yaml", out.toString().replace("ladder: first-steps", "ladder: own"));
+        assertThat(run("ladders", "--check", own)).isZero();
+        assertThat(out.toString()).contains("the ladder own");
+        assertThat(run("make", "--ladder", own, "--grade", "step-3", "--seed", "2")).isZero();
+        assertThat(lines()).hasSize(20);
+
+        String bad = file("bad.yaml", out.toString());
+        assertThat(run("ladders", "--check", bad)).isEqualTo(1);
+        assertThat(err.toString()).contains("bad.yaml, line ").doesNotContain("Exception");
+        assertThat(run("paper", bad, "step-1", "--json")).isEqualTo(2);
+    }
+
+    @Test
+    void aWishInJsonAsksForMore() throws IOException {
+        String wish =
+                file(
+                        "wish.json",
+                        "{\n  \"rows\": 4,\n  \"digits\": \"2-3\",\n  \"ji\": 10,\n  \"minus\": 1\n}\n");
+        assertThat(run("make", "--wish", wish, "--count", "6", "--seed", "3")).isZero();
+        assertThat(lines()).hasSize(6);
+        for (JsonNode line : lines()) {
+            int digits = 0;
+            for (JsonNode row : line.get("rows")) {
+                digits += row.asText().replace("-", "").length();
+            }
+            assertThat(digits).isEqualTo(10);
+        }
+        assertThat(run("make", "--wish", file("bad.json", "{\"rowz\":4}"))).isEqualTo(2);
+        assertThat(err.toString()).contains("\"rowz\" is not known");
     }
 }

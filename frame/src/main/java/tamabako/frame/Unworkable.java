@@ -101,24 +101,6 @@ public final class Unworkable extends RuntimeException {
             }
         }
 
-        /// A character that is no digit.
-        record NotADigit(String written, String figure, int position) implements Reason {
-            @Override
-            public String message() {
-                return ("\"%s\" is not a number: character %d, \"%s\", is no digit. Write digits 0 to"
-                                + " 9, with one point for decimals.")
-                        .formatted(written, position, figure);
-            }
-        }
-
-        /// No number at all.
-        record NoNumber(String written) implements Reason {
-            @Override
-            public String message() {
-                return "\"%s\" holds no digit. Write a number.".formatted(written);
-            }
-        }
-
         /// More decimal places of the answer than can be asked for.
         record TooManyPlaces(int places, int limit) implements Reason {
             @Override

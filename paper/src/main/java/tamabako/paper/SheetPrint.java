@@ -3,13 +3,9 @@ package tamabako.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.zip.CRC32;
-import tamabako.paper.layout.Laid;
-import tamabako.paper.layout.Layout;
+import tamabako.paper.layout.SheetLayout;
 import tamabako.paper.pdf.Description;
 import tamabako.paper.pdf.PrintFonts;
 import tamabako.paper.pdf.TaggedPdf;
@@ -19,11 +15,6 @@ import tamabako.problems.Sheet;
 
 /// Prints sheets as PDF.
 public final class SheetPrint {
-
-    /// Marks that have no shape of their own, such as those that choose a form of a kanji; the
-    /// print font has one form of each.
-    private static final Pattern INVISIBLE =
-            Pattern.compile("[\\p{Cf}\\x{FE00}-\\x{FE0F}\\x{E0100}-\\x{E01EF}]");
 
     private SheetPrint() {}
 
@@ -52,26 +43,23 @@ public final class SheetPrint {
         PrintWords words = PrintWords.of(wish.language());
         List<Sheet> clean = sheets.stream().map(sheet -> clean(sheet, words)).toList();
         PrintWish cleanWish = clean(wish);
-        byte[] file = TaggedPdf.of(lay(clean, cleanWish), describe(clean, cleanWish, words));
-        out.write(file);
-    }
-
-    private static List<Laid> lay(List<Sheet> sheets, PrintWish wish) {
-        List<Laid> parts = new ArrayList<>();
-        int page = 0;
-        if (wish.part().hasSheet()) {
-            for (Sheet sheet : sheets) {
-                parts.add(Layout.ofSheet(sheet, wish, PrintFonts.SHARED, page));
-                page += parts.getLast().pages();
+        try (TaggedPdf pdf = new TaggedPdf()) {
+            if (wish.part().hasSheet()) {
+                for (Sheet sheet : clean) {
+                    pdf.add(SheetLayout.ofSheet(sheet, cleanWish, PrintFonts.SHARED, pdf.pages()));
+                }
+                for (Sheet sheet : clean) {
+                    SheetLayout.ofPads(sheet, cleanWish, PrintFonts.SHARED, pdf.pages())
+                            .forEach(pdf::add);
+                }
             }
-        }
-        if (wish.part().hasKey()) {
-            for (Sheet sheet : sheets) {
-                parts.add(Layout.ofKey(sheet, wish, PrintFonts.SHARED, page));
-                page += parts.getLast().pages();
+            if (wish.part().hasKey()) {
+                for (Sheet sheet : clean) {
+                    pdf.add(SheetLayout.ofKey(sheet, cleanWish, PrintFonts.SHARED, pdf.pages()));
+                }
             }
+            out.write(pdf.finish(describe(clean, cleanWish, words)));
         }
-        return parts;
     }
 
     private static Description describe(List<Sheet> sheets, PrintWish wish, PrintWords words) {
@@ -85,9 +73,9 @@ public final class SheetPrint {
     /// Blanks of every kind become one blank, and letters with marks one character; a sheet without
     /// a title is called practice.
     private static Sheet clean(Sheet sheet, PrintWords words) {
-        String title = clean(sheet.title());
+        String title = PlainText.of(sheet.title());
         return new Sheet(
-                clean(sheet.id()),
+                PlainText.of(sheet.id()),
                 title.isEmpty() ? words.say("untitled") : title,
                 sheet.problems());
     }
@@ -97,15 +85,7 @@ public final class SheetPrint {
                 wish.language(),
                 wish.part(),
                 wish.size(),
-                wish.date().map(SheetPrint::clean),
-                wish.name().map(SheetPrint::clean));
-    }
-
-    private static String clean(String text) {
-        return INVISIBLE
-                .matcher(Normalizer.normalize(text, Normalizer.Form.NFC))
-                .replaceAll("")
-                .replaceAll("[\\s\\p{Cntrl}]+", " ")
-                .strip();
+                wish.date().map(PlainText::of),
+                wish.name().map(PlainText::of));
     }
 }

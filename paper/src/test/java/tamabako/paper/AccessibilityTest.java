@@ -24,6 +24,9 @@ import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
+import tamabako.paper.wish.PageSize;
+import tamabako.paper.wish.PaperPart;
+import tamabako.paper.wish.PaperPrintWish;
 import tamabako.paper.wish.Part;
 import tamabako.paper.wish.PrintWish;
 import tamabako.paper.wish.Size;
@@ -33,6 +36,9 @@ import tamabako.problems.Quotient;
 import tamabako.problems.Root;
 import tamabako.problems.Sheet;
 import tamabako.problems.Terms;
+import tamabako.problems.setting.FormReport;
+import tamabako.problems.setting.Paper;
+import tamabako.testkit.Draw;
 
 /// Whether a screen reader can read the files: checked by veraPDF, the reference checker of
 /// PDF/UA-1, and by reading the structure tree.
@@ -60,6 +66,50 @@ class AccessibilityTest {
         for (PrintWish wish : wishes()) {
             assertThat(brokenRules(Pages.print(MIXED, wish))).as("%s", wish).isEmpty();
         }
+    }
+
+    @Test
+    void everyPartOfAPaperInEveryLanguageSizeAndFormatKeepsTheRulesOfPdfUa1() throws Exception {
+        for (PaperPrintWish wish :
+                List.of(
+                        PaperPrintWish.ENGLISH,
+                        PaperPrintWish.JAPANESE.on(PageSize.B4),
+                        PaperPrintWish.JAPANESE.with(Size.LARGE).onDate("4月14日"),
+                        PaperPrintWish.ENGLISH.on(PageSize.LETTER).titled("Spring & <summer>"),
+                        PaperPrintWish.ENGLISH.with(PaperPart.PADS))) {
+            Paper paper = DrawnPapers.bySection(new Draw(3), 1);
+            assertThat(brokenRules(Pages.print(paper, wish))).as("%s", wish).isEmpty();
+        }
+        Paper paper = DrawnPapers.atOnce(new Draw(4), 2);
+        assertThat(brokenRules(Pages.print(paper, PaperPrintWish.JAPANESE))).isEmpty();
+    }
+
+    @Test
+    void theReportOfTheFormsKeepsTheRulesOfPdfUa1() throws Exception {
+        Paper paper = DrawnPapers.atOnce(new Draw(4), 2);
+        var out = new ByteArrayOutputStream();
+        FormReportPrint.write(
+                FormReport.of(List.of(paper, DrawnPapers.atOnce(new Draw(5), 3))),
+                paper.grade(),
+                PaperPrintWish.JAPANESE,
+                out);
+        assertThat(brokenRules(out.toByteArray())).isEmpty();
+    }
+
+    @Test
+    void aScreenReaderReadsAStoryInOnePieceAndTheLinesOfAPadInTheirOrder() throws IOException {
+        Paper paper = DrawnPapers.bySection(new Draw(3), 1);
+        Paper stories = GradePapers.only(paper, 5);
+        String pieces =
+                "A harbour shop orders \\d+ crates of dried fish at ¥[\\d,]+ a crate for the";
+        assertThat(StructureReader.read(Pages.print(stories, PaperPrintWish.ENGLISH)))
+                .anyMatch(line ->
+                        line.matches("TD " + pieces + " autumn market\\. How much must it pay.*"));
+        Paper pads = GradePapers.only(paper, 4);
+        assertThat(
+                        StructureReader.read(
+                                Pages.print(pads, PaperPrintWish.ENGLISH.with(PaperPart.PADS))))
+                .startsWith("P Paper 7KMX-2P9T-0001 Leaf 1", "Table", "TH Row 1");
     }
 
     @Test

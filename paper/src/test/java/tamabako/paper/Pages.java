@@ -9,8 +9,10 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import tamabako.paper.wish.PaperPrintWish;
 import tamabako.paper.wish.PrintWish;
 import tamabako.problems.Sheet;
+import tamabako.problems.setting.Paper;
 
 /// Pages of a written file, read back with PDFBox's own text reader.
 record Pages(List<List<Line>> pages) {
@@ -22,6 +24,16 @@ record Pages(List<List<Line>> pages) {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             SheetPrint.write(sheet, wish, out);
+            return out.toByteArray();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    static byte[] print(Paper paper, PaperPrintWish wish) {
+        try {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            PaperPrint.write(List.of(paper), wish, out);
             return out.toByteArray();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

@@ -176,6 +176,33 @@ public final class Unreadable extends RuntimeException {
         /// A sign of another kind of problem than the line began with.
         record OtherKind(String figure, int position) implements Reason {}
 
+        /// No CSV from this line on.
+        record NotCsv() implements Reason {}
+
+        /// A column of a CSV file that is not known.
+        record UnknownColumn(String column, List<String> known) implements Reason {}
+
+        /// A cell beyond the columns that the first line names.
+        record CellOutside(String shown) implements Reason {}
+
+        /// More numbers than such a problem has.
+        record TooManyNumbers(int numbers, int limit) implements Reason {}
+
+        /// No XML from this character of the line on.
+        record NotXml(int position) implements Reason {}
+
+        /// A document type, which an item never needs and which may hide what is read.
+        record DocumentType() implements Reason {}
+
+        /// XML that holds no item.
+        record NoItem() implements Reason {}
+
+        /// An item that asks for no sum.
+        record NoSumInItem(String shown) implements Reason {}
+
+        /// An item whose right answer is not the answer of its sum.
+        record OtherAnswer(String shown, String right) implements Reason {}
+
         /// More than two numbers multiplied or divided in one line.
         record TwoNumbersOnly(String figure, int position) implements Reason {}
     }

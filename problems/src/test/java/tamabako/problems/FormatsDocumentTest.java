@@ -10,8 +10,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tamabako.problems.csv.ProblemCsv;
 import tamabako.problems.json.AttemptJson;
 import tamabako.problems.json.ProblemJson;
+import tamabako.problems.making.Made;
+import tamabako.problems.making.Maker;
+import tamabako.problems.making.json.WishJson;
 import tamabako.problems.marking.Marker;
 import tamabako.problems.marking.WritingRules;
 import tamabako.problems.text.ProblemText;
@@ -48,6 +52,27 @@ class FormatsDocumentTest {
         }
         assertThat(ProblemText.parseColumn(blocks("rows")))
                 .isEqualTo(ProblemText.parse(lines.getFirst()));
+    }
+
+    @Test
+    void theSpreadsheetIsReadAndWrittenAsItIsShown() throws IOException {
+        String shown = String.join("\n", blocks("csv")) + "\n";
+        ProblemFile read = ProblemCsv.read(shown);
+
+        assertThat(read.faults()).isEmpty();
+        assertThat(ProblemCsv.write(read.problems()).replace("\r\n", "\n")).isEqualTo(shown);
+    }
+
+    @Test
+    void everyWishIsReadAndGranted() throws IOException {
+        List<String> wishes = blocks("wish");
+
+        assertThat(wishes).hasSizeGreaterThan(4);
+        for (String wish : wishes) {
+            assertThat(Maker.make(WishJson.parse(wish), 3, 1))
+                    .as(wish)
+                    .isInstanceOf(Made.Found.class);
+        }
     }
 
     @Test

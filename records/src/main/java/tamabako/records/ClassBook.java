@@ -1,225 +1,133 @@
 package tamabako.records;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
-import org.flywaydb.core.Flyway;
-import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
-/// The class book, open for reading and writing by any number of threads.
+/// The class book, open for reading and writing by any number of threads. What it holds is reached
+/// by one noun at a time: `book.pupils().all()`, `book.sheets().latest(8)`.
 ///
 /// Methods throw [RecordsFailure] when the disk or the database fails.
 public final class ClassBook implements AutoCloseable {
 
+    /// Tables whose rows say by themselves that they belong to the demo class.
+    private static final List<String> WITH_DEMO = List.of("pupil_group", "sheet", "teacher");
+
+    private final Database database;
     private final HikariDataSource source;
-    private final Jdbi database;
+    private final Door door;
 
-    private ClassBook(HikariDataSource source) {
+    private ClassBook(Database database, HikariDataSource source) {
+        this.database = database;
         this.source = source;
-        this.database = Jdbi.create(source);
+        this.door = new Door(Jdbi.create(source));
     }
 
-    /// Opens the class book in `file`, which is made if it is not there, and brings its tables up
-    /// to date.
+    /// Opens the class book in `database`, whose tables are made or brought up to date.
+    public static ClassBook open(Database database) {
+        return new ClassBook(database, Opening.open(database));
+    }
+
+    /// Opens the class book in `file`, which is made if it is not there.
     public static ClassBook open(Path file) {
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-        } catch (IOException failed) {
-            throw new RecordsFailure("The folder for " + file + " cannot be made.", failed);
-        }
-        try {
-            HikariDataSource source = new HikariDataSource(embedded(file));
-            Flyway.configure()
-                    .dataSource(source)
-                    .locations("classpath:tamabako/records/migrations")
-                    .load()
-                    .migrate();
-            return new ClassBook(source);
-        } catch (RuntimeException failed) {
-            throw new RecordsFailure(
-                    "The class book "
-                            + file
-                            + " cannot be opened. Is it a class book, and may it be written?",
-                    failed);
-        }
+        return open(new Database.Embedded(file));
     }
 
-    private static HikariConfig embedded(Path file) {
-        HikariConfig config = new HikariConfig();
-        config.setJdbcUrl("jdbc:sqlite:" + file);
-        // One writer at a time is what the embedded database allows; a flush is a few milliseconds.
-        config.setMaximumPoolSize(1);
-        config.addDataSourceProperty("journal_mode", "WAL");
-        config.addDataSourceProperty("synchronous", "FULL");
-        config.addDataSourceProperty("busy_timeout", "5000");
-        config.addDataSourceProperty("foreign_keys", "true");
-        return config;
+    /// Where it is kept.
+    public Database database() {
+        return database;
     }
 
-    /// All groups by name.
-    public List<Group> groups() {
-        return ask(book ->
-                book.createQuery("select * from pupil_group order by name")
-                        .map((row, _) -> Rows.group(row))
-                        .list());
+    /// The groups.
+    public Groups groups() {
+        return new Groups(door);
     }
 
-    /// All pupils by name.
-    public List<Pupil> pupils() {
-        return ask(book ->
-                book.createQuery("select * from pupil order by name")
-                        .map((row, _) -> Rows.pupil(row))
-                        .list());
+    /// The pupils.
+    public Pupils pupils() {
+        return new Pupils(door);
     }
 
-    /// The pupil of this identity, if there is one.
-    public Optional<Pupil> findPupil(String id) {
-        return ask(book ->
-                book.createQuery("select * from pupil where id = :id")
-                        .bind("id", id)
-                        .map((row, _) -> Rows.pupil(row))
-                        .findOne());
+    /// Teachers and assistants.
+    public Teachers teachers() {
+        return new Teachers(door);
     }
 
-    /// Puts a group with its pupils in the book, whole or not at all.
-    public void keep(Group group, List<Pupil> pupils) {
-        tell(book -> {
-            book.createUpdate("insert into pupil_group values (?, ?, ?)")
-                    .bind(0, group.id())
-                    .bind(1, group.name())
-                    .bind(2, group.demo())
-                    .execute();
-            for (Pupil pupil : pupils) {
-                book.createUpdate("insert into pupil values (?, ?, ?, ?, ?)")
-                        .bind(0, pupil.id())
-                        .bind(1, group.id())
-                        .bind(2, pupil.name())
-                        .bind(3, pupil.language().toLanguageTag())
-                        .bind(4, pupil.demo())
-                        .execute();
-            }
-        });
+    /// The sheets.
+    public Sheets sheets() {
+        return new Sheets(door);
     }
 
-    /// Puts a sheet in the book.
-    public void keep(KeptSheet kept) {
-        tell(book ->
-                book.createUpdate("insert into sheet values (?, ?, ?, ?, ?)")
-                        .bind(0, kept.sheet().id())
-                        .bind(1, kept.sheet().title())
-                        .bind(2, Rows.problems(kept.sheet()))
-                        .bind(3, kept.keptAt().toString())
-                        .bind(4, kept.demo())
-                        .execute());
+    /// The teacher's templates.
+    public Templates templates() {
+        return new Templates(door);
     }
 
-    /// The sheet of this identity, if there is one.
-    public Optional<KeptSheet> findSheet(String id) {
-        return ask(book ->
-                book.createQuery("select * from sheet where id = :id")
-                        .bind("id", id)
-                        .map((row, _) -> Rows.sheet(row))
-                        .findOne());
+    /// The teacher's own ladders.
+    public OwnLadders ladders() {
+        return new OwnLadders(door);
     }
 
-    /// The last `most` sheets, the newest first.
-    public List<KeptSheet> latestSheets(int most) {
-        return ask(book ->
-                book.createQuery("select * from sheet order by kept_at desc, id limit :most")
-                        .bind("most", most)
-                        .map((row, _) -> Rows.sheet(row))
-                        .list());
+    /// The papers.
+    public PaperShelf papers() {
+        return new PaperShelf(door);
     }
 
-    /// Puts work with all its answers in the book, whole or not at all.
-    public void keep(Work work) {
-        tell(book -> {
-            book.createUpdate("insert into work values (?, ?, ?, ?)")
-                    .bind(0, work.id())
-                    .bind(1, work.sheetId())
-                    .bind(2, work.pupilId())
-                    .bind(3, work.handedAt().toString())
-                    .execute();
-            int position = 0;
-            for (Work.MarkedAnswer answer : work.answers()) {
-                book.createUpdate("insert into work_answer values (?, ?, ?, ?)")
-                        .bind(0, work.id())
-                        .bind(1, ++position)
-                        .bind(2, answer.written())
-                        .bind(3, answer.mark())
-                        .execute();
-            }
-        });
+    /// Which sheets were handed out to whom.
+    public Handouts handouts() {
+        return new Handouts(door);
     }
 
-    /// The last `most` pieces of work, the newest first.
-    public List<Work> latestWork(int most) {
-        return ask(book ->
-                book
-                        .createQuery("select * from work order by handed_at desc, id limit :most")
-                        .bind("most", most)
-                        .map((row, _) -> Rows.workWithoutAnswers(row))
-                        .list()
-                        .stream()
-                        .map(work -> withAnswers(book, work))
-                        .toList());
+    /// The work that was handed in.
+    public WorkDone work() {
+        return new WorkDone(door);
     }
 
-    /// The piece of work of this identity, if there is one.
-    public Optional<Work> findWork(String id) {
-        return ask(book ->
-                book.createQuery("select * from work where id = :id")
-                        .bind("id", id)
-                        .map((row, _) -> Rows.workWithoutAnswers(row))
-                        .findOne()
-                        .map(work -> withAnswers(book, work)));
+    /// Who came when.
+    public Attendance attendance() {
+        return new Attendance(door);
     }
 
-    private static Work withAnswers(Handle book, Work work) {
-        List<Work.MarkedAnswer> answers =
-                book.createQuery(
-                                "select * from work_answer where work_id = :work order by position")
-                        .bind("work", work.id())
-                        .map((row, _) -> Rows.answer(row))
-                        .list();
-        return new Work(work.id(), work.sheetId(), work.pupilId(), work.handedAt(), answers);
+    /// The teacher's notes.
+    public Notes notes() {
+        return new Notes(door);
+    }
+
+    /// Results of exams and contests.
+    public Results results() {
+        return new Results(door);
+    }
+
+    /// How the class book is to be kept.
+    public Settings settings() {
+        return new Settings(door);
+    }
+
+    /// Makes several changes in one transaction, whole or not at all.
+    public void whole(Runnable changes) {
+        door.whole(changes);
+    }
+
+    /// Whether anything of the demo class is in the book.
+    public boolean hasDemo() {
+        return groups().all().stream().anyMatch(Group::demo);
     }
 
     /// Takes the demo class, its sheets and all its work out of the book.
     public void removeDemo() {
-        tell(book -> {
-            book.execute("delete from pupil_group where demo = 1");
-            book.execute("delete from sheet where demo = 1");
-        });
+        door.tell(book ->
+                WITH_DEMO.forEach(
+                        table -> book.execute("delete from " + table + " where demo = 1")));
+    }
+
+    /// The door to its tables, for the parts of this module that work on all of them.
+    Door door() {
+        return door;
     }
 
     @Override
     public void close() {
         source.close();
-    }
-
-    private <T> T ask(Function<Handle, T> question) {
-        try {
-            return database.inTransaction(question::apply);
-        } catch (JdbiException failed) {
-            throw new RecordsFailure("The class book cannot be read.", failed);
-        }
-    }
-
-    private void tell(Consumer<Handle> change) {
-        try {
-            database.useTransaction(change::accept);
-        } catch (JdbiException failed) {
-            throw new RecordsFailure(
-                    "The class book cannot be written; nothing was changed.", failed);
-        }
     }
 }

@@ -1,12 +1,31 @@
 package tamabako.records;
 
+import java.util.Locale;
+
 /// The class book could not be read or written: the disk or the database failed. What was kept
 /// before is untouched.
 public final class RecordsFailure extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    RecordsFailure(String message, Throwable cause) {
-        super(message, cause);
+    private final transient Reason reason;
+
+    RecordsFailure(Reason reason) {
+        super(said(reason));
+        this.reason = reason;
+    }
+
+    RecordsFailure(Reason reason, Throwable cause) {
+        super(said(reason), cause);
+        this.reason = reason;
+    }
+
+    /// Why; [RecordsWords] says it in any language, [#getMessage()] in English.
+    public Reason reason() {
+        return reason;
+    }
+
+    private static String said(Reason reason) {
+        return RecordsWords.of(Locale.ENGLISH).say(reason);
     }
 }

@@ -2,7 +2,9 @@ package tamabako.records;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.Year;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,7 +28,19 @@ final class Rows {
                 row.getString("group_id"),
                 row.getString("name"),
                 Locale.forLanguageTag(row.getString("language")),
+                about(row),
+                new Preferences(
+                        row.getBoolean("no_flashing"),
+                        row.getInt("extra_time"),
+                        row.getInt("pace")),
                 row.getBoolean("demo"));
+    }
+
+    private static About about(ResultSet row) throws SQLException {
+        int born = row.getInt("born");
+        Optional<Year> year = row.wasNull() ? Optional.empty() : Optional.of(Year.of(born));
+        return new About(
+                row.getString("kana"), year, row.getString("grade"), row.getString("roster_id"));
     }
 
     static KeptSheet sheet(ResultSet row) throws SQLException {
@@ -51,6 +65,14 @@ final class Rows {
     }
 
     static Work.MarkedAnswer answer(ResultSet row) throws SQLException {
-        return new Work.MarkedAnswer(row.getString("written"), row.getString("mark"));
+        long milliseconds = row.getLong("took_ms");
+        Optional<Duration> took =
+                row.wasNull() ? Optional.empty() : Optional.of(Duration.ofMillis(milliseconds));
+        return new Work.MarkedAnswer(row.getString("written"), row.getString("mark"), took);
+    }
+
+    /// Yes and no are 1 and 0 in every database.
+    static int flag(boolean yes) {
+        return yes ? 1 : 0;
     }
 }

@@ -1,5 +1,6 @@
 package tamabako.records;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -36,9 +37,14 @@ public record Work(
         return answers.stream().filter(MarkedAnswer::right).count();
     }
 
-    /// An answer as written and its mark as one word: `right`, `wrong`, `wrong-form`, `empty` or
-    /// `unclear`.
-    public record MarkedAnswer(String written, String mark) {
+    /// An answer as written, its mark as one word (`right`, `wrong`, `wrong-form`, `empty` or
+    /// `unclear`), and how long the pupil took for it, where that is known.
+    public record MarkedAnswer(String written, String mark, Optional<Duration> took) {
+
+        /// An answer whose time nobody took.
+        public MarkedAnswer(String written, String mark) {
+            this(written, mark, Optional.empty());
+        }
 
         /// Whether it counts as right.
         public boolean right() {

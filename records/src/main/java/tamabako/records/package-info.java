@@ -2,8 +2,8 @@
 ///
 /// ```java
 /// try (ClassBook book = ClassBook.open(folder.resolve("classbook.sqlite"))) {
-///     book.keep(sheet);
-///     book.keep(Work.of(sheet, pupil, answers, now));
+///     book.sheets().keep(sheet);
+///     book.work().keep(Work.of(sheet, pupil, answers, now));
 /// }
 /// ```
 ///

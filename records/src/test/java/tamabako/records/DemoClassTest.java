@@ -20,12 +20,12 @@ class DemoClassTest {
         try (ClassBook book = ClassBook.open(folder.resolve("book.sqlite"))) {
             DemoClass.fill(book, NOW);
 
-            assertThat(book.groups())
+            assertThat(book.groups().all())
                     .extracting(Group::name)
                     .containsExactly("Thursday adults", "Tuesday juniors");
-            assertThat(book.pupils()).hasSize(14).allMatch(Pupil::demo);
-            assertThat(book.latestSheets(99)).hasSize(6).allMatch(KeptSheet::demo);
-            List<Work> work = book.latestWork(999);
+            assertThat(book.pupils().all()).hasSize(14).allMatch(Pupil::demo);
+            assertThat(book.sheets().latest(99)).hasSize(6).allMatch(KeptSheet::demo);
+            List<Work> work = book.work().latest(999);
             assertThat(work).hasSize(8 * 3 + 6 * 3);
             long right = work.stream().mapToLong(Work::right).sum();
             long all = work.stream().mapToLong(one -> one.answers().size()).sum();
@@ -41,7 +41,7 @@ class DemoClassTest {
     private List<List<Work.MarkedAnswer>> history(String file) {
         try (ClassBook book = ClassBook.open(folder.resolve(file))) {
             DemoClass.fill(book, NOW);
-            return book.latestWork(999).stream()
+            return book.work().latest(999).stream()
                     .map(Work::answers)
                     .sorted(java.util.Comparator.comparing(Object::toString))
                     .toList();

@@ -1,6 +1,8 @@
 package tamabako.desk.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -8,12 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tamabako.frame.Technique;
 import tamabako.problems.Problem;
+import tamabako.problems.Unreadable;
 import tamabako.problems.json.ProblemJson;
 import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
@@ -22,6 +26,8 @@ import tamabako.problems.making.ProductWish;
 import tamabako.problems.making.QuotientWish;
 import tamabako.problems.making.RootWish;
 import tamabako.problems.making.Wish;
+import tamabako.problems.making.json.WishJson;
+import tamabako.problems.setting.PaperMade;
 import tamabako.problems.text.ProblemText;
 import tamabako.problems.words.ProblemWords;
 
@@ -35,10 +41,13 @@ import tamabako.problems.words.ProblemWords;
             "",
             "Techniques: direct, five-complement, ten-complement, ten-with-five.",
             "",
-            "A wish can be kept as a file of these options, and read by @FILE.",
+            "A wish can be kept as a file of these options, read by @FILE, or as a JSON object, read by",
+            "--wish FILE, which can ask for more; docs/formats.md tells its keys.",
             "",
             "Examples:",
             "  tamabako make @tuesday.wish",
+            "  tamabako make --wish tuesday.json --count 20",
+            "  tamabako make --ladder abacus-one-sheet --grade 3 --section columns",
             "  tamabako make --rows 5 --digits 2 --minus 2 --techniques direct,five-complement",
             "  tamabako make --kind product --multiplicand 3 --multiplier 2 --count 20 --seed 7",
             "",
@@ -139,13 +148,25 @@ public final class MakeCommand implements Callable<Integer> {
             description = "Digits of the root (default 2).")
     private int rootDigits;
 
+    @Option(
+            names = "--wish",
+            paramLabel = "FILE",
+            description = "A wish as a JSON object; - for standard input.")
+    private Optional<String> wishFile = Optional.empty();
+
+    @Mixin private SectionOptions section = new SectionOptions();
+
     @Option(names = "--text", description = "Plain lines instead of JSON lines.")
     private boolean text;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Made made = Maker.make(wish(), count, seed.orElseGet(System::nanoTime));
+        long first = seed.orElseGet(System::nanoTime);
+        if (section.isAsked()) {
+            return section(first);
+        }
+        Made made = Maker.make(wish(), count, first);
         ProblemWords words = ProblemWords.of(Locale.ENGLISH);
         return switch (made) {
             case Made.Found(List<Problem> problems, long used) -> {
@@ -157,6 +178,7 @@ public final class MakeCommand implements Callable<Integer> {
                 err.println(words.say(impossible.reason()));
                 impossible
                         .nearest()
+                        .filter(_ -> wishFile.isEmpty())
                         .ifPresent(near ->
                                 err.println("Nearest: tamabako make " + WishOptions.of(near)));
                 yield Exit.SOME_WRONG;
@@ -168,13 +190,36 @@ public final class MakeCommand implements Callable<Integer> {
         };
     }
 
+    private int section(long first) throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        return switch (section.make(first)) {
+            case PaperMade.Found made -> {
+                err.println("seed " + first);
+                made.paper().problems().forEach(this::print);
+                yield Exit.DONE;
+            }
+            case PaperMade.NotMade(PaperMade.Reason reason) -> {
+                err.println(ProblemWords.of(Locale.ENGLISH).say(reason));
+                yield Exit.SOME_WRONG;
+            }
+        };
+    }
+
     private void print(Problem problem) {
         spec.commandLine()
                 .getOut()
                 .println(text ? ProblemText.write(problem) : ProblemJson.line(problem));
     }
 
-    private Wish wish() {
+    private Wish wish() throws IOException {
+        if (wishFile.isPresent()) {
+            String text = new String(Source.bytes(wishFile.get()), StandardCharsets.UTF_8);
+            try {
+                return WishJson.parse(text.replace('\n', ' ').replace('\r', ' '));
+            } catch (Unreadable fault) {
+                throw refuse(wishFile.get() + ": " + fault.getMessage());
+            }
+        }
         return switch (kind) {
             case column -> {
                 Span span = Span.parse(digits, this::refuse);

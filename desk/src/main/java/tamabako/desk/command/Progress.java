@@ -8,11 +8,18 @@ final class Progress {
     private static final long SECOND = 1_000_000_000L;
 
     private final PrintWriter err;
+    private final String things;
     private final long begun = System.nanoTime();
     private long told = begun;
 
     Progress(PrintWriter err) {
+        this(err, "lines");
+    }
+
+    /// @param things what is counted
+    Progress(PrintWriter err, String things) {
         this.err = err;
+        this.things = things;
     }
 
     /// So many lines are done.
@@ -20,7 +27,7 @@ final class Progress {
         long now = System.nanoTime();
         if (now - told >= SECOND) {
             told = now;
-            err.printf("%,d lines done, %,d a second%n", lines, rate(lines, now));
+            err.printf("%,d %s done, %,d a second%n", lines, things, rate(lines, now));
             err.flush();
         }
     }
@@ -29,7 +36,7 @@ final class Progress {
     void done(int lines) {
         long now = System.nanoTime();
         if (now - begun >= SECOND) {
-            err.printf("%,d lines in %.1f seconds%n", lines, (now - begun) / (double) SECOND);
+            err.printf("%,d %s in %.1f seconds%n", lines, things, (now - begun) / (double) SECOND);
         }
     }
 

@@ -13,10 +13,31 @@ final class Source {
 
     private Source() {}
 
+    /// The most bytes of a file that is read as a whole.
+    private static final int MOST_BYTES = 256 * 1024 * 1024;
+
     /// Opens `name` as UTF-8 text. Bytes that are no UTF-8 become replacement characters, so that
     /// only their line is refused.
     static BufferedReader open(String name) throws IOException {
-        InputStream bytes = name.equals("-") ? System.in : Files.newInputStream(Path.of(name));
-        return new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8));
+        return new BufferedReader(new InputStreamReader(stream(name), StandardCharsets.UTF_8));
+    }
+
+    /// Everything in `name`.
+    ///
+    /// @throws IOException if it is longer than is read at once, too
+    static byte[] bytes(String name) throws IOException {
+        try (InputStream in = stream(name)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new IOException(
+                        "The file %s is longer than %d MB. Split it."
+                                .formatted(name, MOST_BYTES >> 20));
+            }
+            return bytes;
+        }
+    }
+
+    private static InputStream stream(String name) throws IOException {
+        return name.equals("-") ? System.in : Files.newInputStream(Path.of(name));
     }
 }

@@ -39,12 +39,12 @@ public final class HomePage implements Routes {
     }
 
     private Reply show(Request request) {
-        List<Pupil> pupils = book.pupils();
-        List<GroupCard> groups = book.groups().stream().map(g -> card(g, pupils)).toList();
+        List<Pupil> pupils = book.pupils().all();
+        List<GroupCard> groups = book.groups().all().stream().map(g -> card(g, pupils)).toList();
         List<SheetEntry> sheets =
-                book.latestSheets(LATEST).stream().map(s -> entry(s, request)).toList();
+                book.sheets().latest(LATEST).stream().map(s -> entry(s, request)).toList();
         List<WorkEntry> work =
-                book.latestWork(LATEST).stream().map(w -> entry(w, request)).toList();
+                book.work().latest(LATEST).stream().map(w -> entry(w, request)).toList();
         return Reply.page("home/page.jte", Map.of("home", new HomeView(groups, sheets, work)));
     }
 
@@ -72,8 +72,9 @@ public final class HomePage implements Routes {
     }
 
     private WorkEntry entry(Work work, Request request) {
-        Optional<String> pupil = work.pupilId().flatMap(book::findPupil).map(Pupil::name);
-        String title = book.findSheet(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
+        Optional<String> pupil = work.pupilId().flatMap(book.pupils()::find).map(Pupil::name);
+        String title =
+                book.sheets().find(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
         return new WorkEntry(
                 work.id(),
                 pupil,

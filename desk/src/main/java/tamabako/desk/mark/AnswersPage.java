@@ -24,7 +24,8 @@ record AnswersPage(ClassBook book, InstantSource clock) {
 
     /// The empty form for the answers to one sheet.
     Reply ask(Request request) {
-        return book.findSheet(request.part("id"))
+        return book.sheets()
+                .find(request.part("id"))
                 .map(kept -> {
                     int problems = kept.sheet().problems().size();
                     return form(200, kept, Handed.blank(problems, request.query()));
@@ -47,14 +48,14 @@ record AnswersPage(ClassBook book, InstantSource clock) {
                         handed.rules().commas(),
                         below,
                         handed.fault()));
-        model.put("pupils", book.pupils());
+        model.put("pupils", book.pupils().all());
         model.put("chosen", handed.pupil());
         return new Reply.Page(status, "mark/form.jte", model);
     }
 
     /// Marks the answers of a form and keeps them, or shows the form again with what is wrong.
     Reply take(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
+        Optional<KeptSheet> kept = book.sheets().find(request.part("id"));
         if (kept.isEmpty()) {
             return noSheet(request);
         }
@@ -63,13 +64,13 @@ record AnswersPage(ClassBook book, InstantSource clock) {
         if (handed.fault().isPresent()) {
             return form(400, kept.get(), handed);
         }
-        Optional<String> pupil = book.findPupil(handed.pupil()).map(Pupil::id);
+        Optional<String> pupil = book.pupils().find(handed.pupil()).map(Pupil::id);
         if (pupil.isEmpty() && !handed.pupil().isEmpty()) {
             return Reply.trouble(404, "no-pupil");
         }
         List<MarkedAnswer> marked = marked(problems, handed);
         Work work = Work.of(kept.get().sheet().id(), pupil, clock.instant(), marked);
-        book.keep(work);
+        book.work().keep(work);
         return Reply.seeOther("/marked/" + work.id());
     }
 

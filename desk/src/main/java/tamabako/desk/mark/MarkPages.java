@@ -47,11 +47,11 @@ public final class MarkPages implements Routes {
 
     private Reply choose(Request request) {
         String number = request.query().text("sheet").toUpperCase(Locale.ROOT);
-        if (!number.isEmpty() && book.findSheet(number).isPresent()) {
+        if (!number.isEmpty() && book.sheets().find(number).isPresent()) {
             return Reply.seeOther("/mark/" + number);
         }
         List<ChooseView.Entry> sheets =
-                book.latestSheets(LATEST).stream()
+                book.sheets().latest(LATEST).stream()
                         .map(kept -> entry(kept, request.words()))
                         .toList();
         return new Reply.Page(
@@ -70,8 +70,8 @@ public final class MarkPages implements Routes {
     }
 
     private Reply show(Request request) {
-        Optional<Work> found = book.findWork(request.part("id"));
-        Optional<KeptSheet> kept = found.flatMap(work -> book.findSheet(work.sheetId()));
+        Optional<Work> found = book.work().find(request.part("id"));
+        Optional<KeptSheet> kept = found.flatMap(work -> book.sheets().find(work.sheetId()));
         if (found.isEmpty() || kept.isEmpty()) {
             return Reply.trouble(404, "no-work");
         }
@@ -90,7 +90,7 @@ public final class MarkPages implements Routes {
         return new ResultView(
                 kept.sheet().id(),
                 kept.sheet().title(),
-                work.pupilId().flatMap(book::findPupil).map(Pupil::name),
+                work.pupilId().flatMap(book.pupils()::find).map(Pupil::name),
                 days.say(work.handedAt(), words.language()),
                 work.right(),
                 answers);

@@ -9,8 +9,11 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import tamabako.desk.home.HomePage;
+import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
+import tamabako.desk.paper.PaperPages;
 import tamabako.desk.sheet.SheetPages;
+import tamabako.desk.sheet.TemplatePages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
@@ -45,7 +48,7 @@ public final class OpenDesk implements AutoCloseable {
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
-            if (isNew || (demo && book.groups().stream().noneMatch(Group::demo))) {
+            if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
                 DemoClass.fill(book, Instant.now());
             }
             return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
@@ -58,9 +61,13 @@ public final class OpenDesk implements AutoCloseable {
     private static List<Routes> pages(ClassBook book) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
+        SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
-                new SheetPages(book, clock, new SecureRandom()::nextLong, zone),
+                new SheetPages(book, clock, chance::nextLong, zone),
+                new TemplatePages(book.templates(), clock),
+                new PaperPages(book, clock, chance::nextLong, zone),
+                new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
                 new WorkPages());
     }

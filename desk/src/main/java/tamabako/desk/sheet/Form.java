@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Verb;
@@ -61,7 +62,14 @@ public final class Form {
             }
         }
         blame(name, words.say("form.whole", least, most));
-        return Integer.parseInt(usual.getOrDefault(name, "0"));
+        return Integer.parseInt(usual.getOrDefault(name, Integer.toString(least)));
+    }
+
+    /// The same where the field may be left empty.
+    public OptionalInt wholeIfAny(String name, int least, int most) {
+        return text(name).isBlank()
+                ? OptionalInt.empty()
+                : OptionalInt.of(whole(name, least, most));
     }
 
     /// One of the words that a choice may stand at.

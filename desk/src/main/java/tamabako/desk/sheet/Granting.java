@@ -6,15 +6,13 @@ import java.util.Set;
 import tamabako.desk.web.Words;
 import tamabako.frame.Technique;
 import tamabako.problems.Problem;
-import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
-import tamabako.problems.making.Maker;
 import tamabako.problems.making.Wish;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.words.ProblemWords;
 import tamabako.problems.words.Sayable;
 
-/// Grants the wish of a form, or tells beside its fields why it cannot be granted.
+/// Grants what a form asks for, or tells beside its fields why it cannot be granted.
 ///
 /// @param problems the problems; none where the form has faults, old or new
 /// @param nearest a wish close by that can be granted, where one is known
@@ -25,31 +23,22 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
     }
 
     /// Makes what is asked for, from that seed.
-    static Granting of(WishForm asked, long seed, Words words) {
-        if (asked.wish().isEmpty()) {
+    static Granting of(WishForm asked, Drawn drawn, Words words) {
+        if (asked.practice().isEmpty()) {
             return new Granting(List.of(), Optional.empty());
         }
-        return switch (Maker.make(customary(asked.wish().get()), asked.count(), seed)) {
-            case Made.Found(List<Problem> problems, _) -> new Granting(problems, Optional.empty());
-            case Made.Impossible(_, Made.Reason reason, Optional<Wish> nearest) ->
-                    blame(asked, reason, nearest, words);
-            case Made.NotFound(_, Made.Reason reason) ->
-                    blame(asked, reason, Optional.empty(), words);
+        return switch (asked.practice().get().make(drawn.seed(), drawn.swaps())) {
+            case Practice.Granted.Found(List<Problem> problems) ->
+                    new Granting(problems, Optional.empty());
+            case Practice.Granted.Refused(Sayable reason, Optional<Wish> nearest) -> {
+                asked.form().blame(field(reason), say(reason, words));
+                yield new Granting(List.of(), nearest);
+            }
         };
     }
 
-    private static Wish customary(Wish wish) {
-        return wish instanceof ColumnWish columns ? columns.withCustomsOfPractice() : wish;
-    }
-
-    private static Granting blame(
-            WishForm asked, Made.Reason reason, Optional<Wish> nearest, Words words) {
-        asked.form().blame(field(reason), say(reason, words));
-        return new Granting(List.of(), nearest);
-    }
-
     /// The reason in the words of the page, where it has words of its own for it.
-    private static String say(Made.Reason reason, Words words) {
+    private static String say(Sayable reason, Words words) {
         if (reason instanceof Made.Reason.RequiredNotAllowed(Set<Technique> required)) {
             List<String> names =
                     required.stream()
@@ -62,7 +51,10 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
     }
 
     /// The field that a reason is told beside; `whole` stands below them all.
-    private static String field(Made.Reason reason) {
+    private static String field(Sayable told) {
+        if (!(told instanceof Made.Reason reason)) {
+            return "section";
+        }
         return switch (reason) {
             case Made.Reason.OutOfRange range -> field(range.part());
             case Made.Reason.RequiredNotAllowed _ -> "practise";
@@ -94,7 +86,7 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case ROWS -> "rows";
             case LEAST_DIGITS -> "least";
             case MOST_DIGITS -> "most";
-            case DIGITS_IN_ALL, STROKES_WITHIN -> "whole";
+            case DIGITS_IN_ALL -> "ji";
             case MINUS_ROWS, MOST_MINUS_ROWS -> "minus";
             case PLACES -> "places";
             case MULTIPLICAND_DIGITS -> "multiplicand";
@@ -103,7 +95,8 @@ record Granting(List<Problem> problems, Optional<Wish> nearest) {
             case QUOTIENT_DIGITS -> "quotient";
             case DEGREE -> "degree";
             case ROOT_DIGITS -> "digits";
-            case DIGITS,
+            case STROKES_WITHIN,
+                    DIGITS,
                     ANSWER_PLACES,
                     DECIMALS,
                     INNER_ZEROS,

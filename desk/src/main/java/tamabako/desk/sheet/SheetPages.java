@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import tamabako.desk.ladder.KnownLadders;
 import tamabako.desk.web.Days;
-import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -21,13 +21,11 @@ import tamabako.records.KeptSheet;
 /// The pages "Make a sheet" and of one sheet.
 public final class SheetPages implements Routes {
 
-    /// Seeds are short enough to be read out.
-    private static final long MOST_SEED = 999_999;
-
     private final ClassBook book;
     private final InstantSource clock;
     private final LongSupplier seeds;
     private final Days days;
+    private final KnownLadders ladders;
 
     /// @param clock tells when a sheet was kept
     /// @param seeds where fresh seeds come from
@@ -37,6 +35,7 @@ public final class SheetPages implements Routes {
         this.clock = clock;
         this.seeds = seeds;
         this.days = new Days(zone);
+        this.ladders = new KnownLadders(book.ladders());
     }
 
     @Override
@@ -49,38 +48,42 @@ public final class SheetPages implements Routes {
     }
 
     private Reply make(Request request) {
-        WishForm asked = new WishForm(request);
-        long seed = seed(request.query());
-        Granting granting = Granting.of(asked, seed, request.words());
-        return page(asked.form().isGood() ? 200 : 400, request, asked, seed, granting);
+        WishForm asked = new WishForm(request, ladders);
+        Drawn drawn = Drawn.of(request.query(), seeds);
+        Granting granting = Granting.of(asked, drawn, request.words());
+        return page(request, asked, drawn, granting);
     }
 
-    private static Reply page(
-            int status, Request request, WishForm asked, long seed, Granting granting) {
+    private Reply page(Request request, WishForm asked, Drawn drawn, Granting granting) {
         MakeView view =
                 new MakeView(
                         asked.form(),
-                        seed,
-                        Shown.all(granting.problems(), request.words().language()),
-                        granting.nearest().map(wish -> WishAddress.of(wish, asked, seed)));
+                        asked.by(),
+                        drawn.seed(),
+                        drawn.swaps().toString(),
+                        Practised.all(granting.problems(), request.words().language()),
+                        granting.nearest().map(wish -> WishAddress.of(wish, asked, drawn.seed())),
+                        SectionsView.of(asked.section(), request.words()),
+                        book.templates().all());
+        int status = asked.form().isGood() ? 200 : 400;
         return new Reply.Page(status, "sheet/make.jte", Map.of("make", view));
     }
 
     private Reply keep(Request request) {
-        WishForm asked = new WishForm(request);
-        long seed = seed(request.form());
-        Granting granting = Granting.of(asked, seed, request.words());
-        if (granting.problems().isEmpty()) {
-            return page(400, request, asked, seed, granting);
+        WishForm asked = new WishForm(request, ladders);
+        Drawn drawn = Drawn.of(request.form(), seeds);
+        Granting granting = Granting.of(asked, drawn, request.words());
+        if (!asked.form().isGood()) {
+            return page(request, asked, drawn, granting);
         }
         String title = asked.title(request.words());
         Sheet sheet = new Sheet(Identity.readable(), title, granting.problems());
-        book.keep(new KeptSheet(sheet, clock.instant(), false));
+        book.sheets().keep(new KeptSheet(sheet, clock.instant(), false));
         return Reply.seeOther("/sheets/" + sheet.id());
     }
 
     private Reply show(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
+        Optional<KeptSheet> kept = book.sheets().find(request.part("id"));
         if (kept.isEmpty()) {
             return Reply.trouble(404, "no-sheet", request.part("id"));
         }
@@ -98,15 +101,9 @@ public final class SheetPages implements Routes {
     }
 
     private Reply print(Request request) {
-        Optional<KeptSheet> kept = book.findSheet(request.part("id"));
+        Optional<KeptSheet> kept = book.sheets().find(request.part("id"));
         return kept.isEmpty()
                 ? Reply.trouble(404, "no-sheet", request.part("id"))
                 : SheetPdf.reply(kept.get().sheet(), request);
-    }
-
-    private long seed(Fields fields) {
-        String written = fields.text("seed");
-        boolean asked = written.matches("\\d{1,6}") && !fields.has("other");
-        return asked ? Long.parseLong(written) : Math.floorMod(seeds.getAsLong(), MOST_SEED) + 1;
     }
 }

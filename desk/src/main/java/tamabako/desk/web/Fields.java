@@ -1,5 +1,6 @@
 package tamabako.desk.web;
 
+import java.net.URLEncoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /// The fields of a form or of a query, in the order in which they came. A field may come more than
 /// once.
@@ -89,6 +91,20 @@ public final class Fields {
     /// Whether no field came.
     public boolean isEmpty() {
         return values.isEmpty();
+    }
+
+    /// The fields of these names as they stand in an address, in the order in which they came;
+    /// those without a value are left out.
+    public String encode(Set<String> names) {
+        List<String> pairs = new ArrayList<>();
+        values.forEach((name, all) -> {
+            for (String value : names.contains(name) ? all : List.<String>of()) {
+                if (!value.isBlank()) {
+                    pairs.add(name + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8));
+                }
+            }
+        });
+        return String.join("&", pairs);
     }
 
     private static Optional<String> decode(String part) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tamabako.records.RecordsFailure;
+import tamabako.records.RecordsWords;
 
 /// Takes every request, and always has an answer for it: the page asked for, or one that says what
 /// is wrong with the request.
@@ -98,7 +99,11 @@ final class Front {
             return printer.print(route.answer(request), view);
         } catch (RecordsFailure failed) {
             LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), failed);
-            return trouble(incoming, 503, "book", String.valueOf(failed.getMessage()));
+            return trouble(
+                    incoming,
+                    503,
+                    "book",
+                    RecordsWords.of(view.words().language()).say(failed.reason()));
         } catch (RuntimeException bug) {
             LOG.error("{} {} could not be answered.", route.verb(), incoming.path(), bug);
             return trouble(incoming, 500, "inside");

@@ -49,13 +49,14 @@ class MarkPagesTest {
         book = ClassBook.open(folder.resolve("book.sqlite"));
         pages = new MarkPages(book, InstantSource.fixed(NOON), ZoneOffset.UTC);
         Group group = new Group("g", "Tuesday", false);
-        book.keep(group, List.of(new Pupil("aoi", "g", "Aoi", Locale.JAPANESE, false)));
+        book.groups().keep(group);
+        book.pupils().keep(List.of(new Pupil("aoi", "g", "Aoi", Locale.JAPANESE, false)));
         List<Problem> problems =
                 List.of(
                         column("1", "34", "78"),
                         column("2", "9731", "269"),
                         column("3", "23", "-61"));
-        book.keep(new KeptSheet(new Sheet("TEST", "Three sums", problems), NOON, false));
+        book.sheets().keep(new KeptSheet(new Sheet("TEST", "Three sums", problems), NOON, false));
     }
 
     @AfterEach
@@ -99,7 +100,7 @@ class MarkPagesTest {
 
         assertThat(result.right()).isEqualTo(3);
         assertThat(result.pupil()).hasValue("Aoi");
-        Work kept = book.latestWork(1).getFirst();
+        Work kept = book.work().latest(1).getFirst();
         assertThat(kept.pupilId()).hasValue("aoi");
         assertThat(kept.handedAt()).isEqualTo(NOON);
         assertThat(kept.answers()).extracting(Work.MarkedAnswer::mark).containsOnly("right");
@@ -161,6 +162,6 @@ class MarkPagesTest {
         Reply.Page page =
                 (Reply.Page) ask(Verb.POST, "/mark/TEST", Map.of("a1", " "), LANGUAGES.english());
         assertThat(page.status()).isEqualTo(400);
-        assertThat(book.latestWork(1)).isEmpty();
+        assertThat(book.work().latest(1)).isEmpty();
     }
 }

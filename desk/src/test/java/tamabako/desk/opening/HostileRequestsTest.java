@@ -37,7 +37,7 @@ class HostileRequestsTest {
     @BeforeAll
     static void open() {
         desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        sheet = desk.book().latestSheets(1).getFirst().sheet().id();
+        sheet = desk.book().sheets().latest(1).getFirst().sheet().id();
     }
 
     @AfterAll
@@ -92,6 +92,16 @@ class HostileRequestsTest {
                     /make?count=99999999999999999999 | 400 | whole number from 1 to 100
                     /make?kind=puzzle      | 400 | Choose one of these
                     /make?rows=%FF         | 400 | address cannot be read
+                    /make?by=magic         | 400 | Choose one of these
+                    /make?ji=many          | 400 | whole number from 1 to 480
+                    /make?kind=product&another=99999&seed=1&swaps=9999-99.x.0-0 | 200 | 10 problems
+                    /papers/NO-SUCH        | 404 | There are no papers
+                    /papers/NO-SUCH.pdf    | 404 | There are no papers
+                    /papers?find=7KMX-2P9T-HC4R | 404 | paper
+                    /papers?find=%3Cb%3E   | 404 | no paper
+                    /ladders/NO-SUCH       | 404 | There is no ladder
+                    /ladders/NO-SUCH.yaml  | 404 | There is no ladder
+                    /templates             | 405 | does not take that kind of request
                     /make?rows=%E3%81      | 400 | address cannot be read
                     /static/css/nothing.css | 404 | There is no such page
                     """)
@@ -113,6 +123,11 @@ class HostileRequestsTest {
                     /mark/SHEET   | a1=%C3%28   | 400 | letters that cannot be read
                     /             | a=b         | 405 | does not take that kind of request
                     /nowhere      | a=b         | 404 | There is no such page
+                    /templates    | rows=5      | 400 | has no name
+                    /papers       | ladder=first-steps | 400 | Choose one of these
+                    /papers       | ladder=first-steps&grade=step-2&forms=999 | 400 | whole number from 1 to 20
+                    /own-ladder   | yaml=       | 400 | holds no ladder
+                    /own-ladder   | yaml=%22    | 400 | Line 1
                     """)
     void aFormThatCannotBeTakenIsTold(String path, String form, int status, String told) {
         assertTold(post(path, form), status, told);

@@ -31,7 +31,7 @@ import tamabako.records.ClassBook;
 
 class SheetPagesTest {
 
-    private static final Words ENGLISH = Languages.of(List.of()).english();
+    private static final Words ENGLISH = Languages.of(List.of("ladders")).english();
     private static final InstantSource NOON =
             InstantSource.fixed(Instant.parse("2026-04-14T12:00:00Z"));
     private static final String FIVES =
@@ -86,7 +86,7 @@ class SheetPagesTest {
 
     @Test
     void theSameSeedShowsTheSameProblemsAndOthersAreOther() {
-        List<Shown> problems = make(FIVES).problems();
+        List<Practised> problems = make(FIVES).problems();
         assertThat(make(FIVES).problems()).isEqualTo(problems);
         MakeView others = make(FIVES + "&other=1");
         assertThat(others.seed()).isEqualTo(5);
@@ -97,12 +97,12 @@ class SheetPagesTest {
     void whatIsKeptIsWhatWasShownAndGrantsTheWish() {
         Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/sheets", FIVES);
         String id = on.address().substring("/sheets/".length());
-        var kept = book.findSheet(id).orElseThrow();
+        var kept = book.sheets().find(id).orElseThrow();
 
         assertThat(kept.sheet().title()).isEqualTo("Fives");
         assertThat(kept.keptAt()).isEqualTo(NOON.instant());
         assertThat(kept.demo()).isFalse();
-        assertThat(Shown.all(kept.sheet().problems(), ENGLISH.language()))
+        assertThat(Practised.all(kept.sheet().problems(), ENGLISH.language()))
                 .isEqualTo(make(FIVES).problems());
         for (Problem problem : kept.sheet().problems()) {
             assertThat(problem.work(Setup.COMMON).trace().steps())
@@ -120,7 +120,7 @@ class SheetPagesTest {
         assertThat(view.problems()).isEmpty();
         assertThat(view.form().fault("practise").orElse("")).contains("Ten-complement");
         assertThat(((Reply.Page) ask(Verb.POST, "/sheets", query)).status()).isEqualTo(400);
-        assertThat(book.latestSheets(5)).isEmpty();
+        assertThat(book.sheets().latest(5)).isEmpty();
     }
 
     @Test
@@ -165,5 +165,89 @@ class SheetPagesTest {
         Reply.Trouble told = (Reply.Trouble) ask(Verb.GET, on.address() + ".pdf", "");
         assertThat(told.status()).isEqualTo(400);
         assertThat(told.values().getFirst().toString()).contains("U+1F600");
+    }
+
+    @Test
+    void everyProblemTellsWhatItTakes() {
+        for (Practised problem : make(FIVES).problems()) {
+            assertThat(problem.strokes()).isPositive();
+            assertThat(problem.seconds()).isPositive();
+            assertThat(problem.techniques())
+                    .extracting(Practised.Count::technique)
+                    .contains(Technique.FIVE_COMPLEMENT)
+                    .isSubsetOf(Technique.DIRECT, Technique.FIVE_COMPLEMENT);
+        }
+    }
+
+    @Test
+    void oneProblemIsExchangedAndTheOthersStay() {
+        List<Practised> before = make(FIVES).problems();
+        MakeView view = make(FIVES + "&another=3");
+        assertThat(view.swaps()).isEqualTo("3-1");
+        List<Practised> after = view.problems();
+        for (int i = 0; i < before.size(); i++) {
+            boolean isSame = after.get(i).equals(before.get(i));
+            assertThat(isSame).as("problem %d", i + 1).isEqualTo(i != 2);
+        }
+        assertThat(after.get(2).shown().id()).isEqualTo("3");
+        assertThat(after.get(2).techniques())
+                .extracting(Practised.Count::technique)
+                .contains(Technique.FIVE_COMPLEMENT);
+
+        List<Practised> twice = make(FIVES + "&swaps=3-1&another=3").problems();
+        assertThat(twice.get(2)).isNotIn(before.get(2), after.get(2));
+        Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/sheets", FIVES + "&swaps=3-1");
+        var kept = book.sheets().find(on.address().substring("/sheets/".length())).orElseThrow();
+        assertThat(Practised.all(kept.sheet().problems(), ENGLISH.language())).isEqualTo(after);
+    }
+
+    @Test
+    void aTechniqueIsPractisedWithThoseThatAreTaughtBeforeIt() {
+        MakeView view = make("by=technique&learning=ten-complement&rows=4&least=2&minus=1&seed=9");
+        assertThat(view.problems()).hasSize(10);
+        for (Practised problem : view.problems()) {
+            assertThat(problem.techniques())
+                    .extracting(Practised.Count::technique)
+                    .contains(Technique.TEN_COMPLEMENT)
+                    .doesNotContain(Technique.TEN_WITH_FIVE);
+        }
+    }
+
+    @Test
+    void aSectionOfAGradeIsPractisedAsItsPaperHasIt() {
+        String section = "by=section&ladder=first-steps&grade=step-3&section=practice&seed=4";
+        MakeView view = make(section);
+        assertThat(view.problems()).hasSize(20);
+        assertThat(view.sections().asks())
+                .containsExactly(
+                        "5 columns: 2 rows of 1 digit, 5 of them with 1 minus row, only direct moves",
+                        "15 columns: 3 rows of 1 digit, 15 of them with 1 to 2 minus rows, only direct"
+                                + " moves");
+        assertThat(make(section + "&another=20").problems().subList(0, 19))
+                .isEqualTo(view.problems().subList(0, 19));
+        Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/sheets", section);
+        var kept = book.sheets().find(on.address().substring("/sheets/".length())).orElseThrow();
+        assertThat(kept.sheet().title()).startsWith("Step 3");
+    }
+
+    @Test
+    void aLadderThatIsNotThereLeadsToTheFirst() {
+        MakeView view = make("by=section&ladder=none&grade=none&section=none&seed=4");
+        assertThat(view.sections().ladders().getFirst().isChosen()).isTrue();
+        assertThat(view.problems()).isNotEmpty();
+    }
+
+    @Test
+    void furtherConditionsAreKept() {
+        MakeView view =
+                make(
+                        "kind=column&rows=4&least=2&most=4&ji=12&answer=4&technique=direct"
+                                + "&technique=five-complement&technique=ten-complement"
+                                + "&technique=ten-with-five&seed=3");
+        assertThat(view.problems()).hasSize(10);
+        for (Practised problem : view.problems()) {
+            assertThat(String.join("", problem.shown().rows()).replace(",", "")).hasSize(12);
+            assertThat(problem.shown().answer().replace(",", "")).hasSize(4);
+        }
     }
 }

@@ -10,30 +10,36 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /// The phrases of one language: keys, and templates whose `{names}` are filled in.
-final class Phrases {
+public final class Phrases {
 
     private static final Pattern BLANK = Pattern.compile("\\{([a-z]+)}");
-    private static final Map<Locale, Phrases> LOADED = new ConcurrentHashMap<>();
+    private static final Map<File, Phrases> LOADED = new ConcurrentHashMap<>();
 
     private final Locale language;
     private final ResourceBundle templates;
 
-    private Phrases(Locale language) {
-        this.language = language;
+    private record File(String name, Locale language) {}
+
+    private Phrases(File file) {
+        this.language = file.language();
         this.templates =
                 ResourceBundle.getBundle(
-                        Phrases.class.getPackageName() + ".words",
+                        file.name(),
                         language,
                         ResourceBundle.Control.getNoFallbackControl(
                                 ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
-    /// The phrases of the language nearest to `locale`, read once.
-    static Phrases of(Locale locale) {
-        return LOADED.computeIfAbsent(Languages.nearest(locale), Phrases::new);
+    /// The phrases of the language nearest to `locale`, read once from the files
+    /// `words_<language>.properties` beside the class `owner`.
+    public static Phrases of(Class<?> owner, Locale locale) {
+        return LOADED.computeIfAbsent(
+                new File(owner.getPackageName() + ".words", Languages.nearest(locale)),
+                Phrases::new);
     }
 
-    Locale language() {
+    /// The language of the phrases.
+    public Locale language() {
         return language;
     }
 
@@ -53,7 +59,10 @@ final class Phrases {
     }
 
     /// The phrase for `key`, filled from `values`.
-    String say(String key, Map<String, ?> values) {
+    ///
+    /// @throws java.util.MissingResourceException if there is no such phrase
+    /// @throws IllegalArgumentException if nothing fills one of its places
+    public String say(String key, Map<String, ?> values) {
         Matcher blank = BLANK.matcher(template(key));
         return blank.replaceAll(found -> {
             Object value = values.get(found.group(1));

@@ -33,11 +33,6 @@ record ReasonWords(Phrases phrases) {
             case Reason.NegativeOperand(String number) ->
                     why("negative-operand", Map.of("number", number));
             case Reason.NoSuchRoot(int degree) -> why("no-such-root", Map.of("degree", degree));
-            case Reason.NotADigit(String written, String figure, int position) ->
-                    why(
-                            "not-a-digit",
-                            Map.of("written", written, "figure", figure, "position", position));
-            case Reason.NoNumber(String written) -> why("no-number", Map.of("written", written));
             case Reason.TooManyPlaces(int places, int limit) ->
                     why("too-many-places", Map.of("places", places, "limit", limit));
             case Reason.NoRows() -> why("no-rows", Map.of());

@@ -27,7 +27,7 @@ public final class StepWords {
 
     /// The words of the language of `locale`, or English where there is no file for it.
     public static StepWords of(Locale locale) {
-        return new StepWords(Phrases.of(locale));
+        return new StepWords(Phrases.of(Phrases.class, locale));
     }
 
     /// The language that is spoken.

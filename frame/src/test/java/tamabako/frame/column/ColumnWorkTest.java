@@ -10,7 +10,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.frame.Figures;
 import tamabako.frame.Frame;
 import tamabako.frame.Setup;
 import tamabako.frame.Trace;
@@ -61,7 +60,7 @@ class ColumnWorkTest {
     private static Working work(String rows) {
         List<BigDecimal> numbers = new ArrayList<>();
         for (String row : rows.split(" ", -1)) {
-            numbers.add(Figures.parse(row));
+            numbers.add(new BigDecimal(row));
         }
         return ColumnWork.work(numbers, Setup.COMMON);
     }

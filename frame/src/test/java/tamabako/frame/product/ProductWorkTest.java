@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.frame.CarryOrder;
-import tamabako.frame.Figures;
 import tamabako.frame.Frame;
 import tamabako.frame.FrameKind;
 import tamabako.frame.Habits;
@@ -226,8 +225,8 @@ class ProductWorkTest {
 
     @Test
     void aFrameTooShortOrAUnitRodWithoutRoomIsNamed() {
-        BigDecimal multiplicand = Figures.parse("306");
-        BigDecimal multiplier = Figures.parse("4");
+        BigDecimal multiplicand = new BigDecimal("306");
+        BigDecimal multiplier = new BigDecimal("4");
 
         assertThatThrownBy(
                         () -> ProductWork.work(multiplicand, multiplier, Setup.COMMON.withRods(6)))
@@ -240,7 +239,7 @@ class ProductWorkTest {
         assertThatThrownBy(() ->
                         ProductWork.work(
                                 multiplicand,
-                                Figures.parse("0.35"),
+                                new BigDecimal("0.35"),
                                 Setup.COMMON.withRods(13).withUnit(12)))
                 .hasMessageStartingWith(
                         "Rod 12 from the left cannot be the unit rod on a frame of 13 rods");

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tamabako.frame.CarryOrder;
-import tamabako.frame.Figures;
 import tamabako.frame.Frame;
 import tamabako.frame.Habits;
 import tamabako.frame.Rounding;
@@ -72,7 +71,7 @@ class NarrationTest {
     @Test
     void aProduct() {
         Working working =
-                ProductWork.work(Figures.parse("426"), Figures.parse("0.35"), Setup.COMMON);
+                ProductWork.work(new BigDecimal("426"), new BigDecimal("0.35"), Setup.COMMON);
         assertTold("product-426x0.35", working, CarryOrder.REMOVE_THEN_CARRY);
     }
 
@@ -111,17 +110,17 @@ class NarrationTest {
 
     private static Working quotient(String dividend, String divisor, Setup setup) {
         return QuotientWork.work(
-                Figures.parse(dividend), Figures.parse(divisor), 0, Rounding.DOWN, setup);
+                new BigDecimal(dividend), new BigDecimal(divisor), 0, Rounding.DOWN, setup);
     }
 
     private static Working root(int degree, String of, Setup setup) {
-        return RootWork.work(degree, Figures.parse(of), 0, Rounding.DOWN, setup);
+        return RootWork.work(degree, new BigDecimal(of), 0, Rounding.DOWN, setup);
     }
 
     private static Working column(String rows, Setup setup) {
         List<BigDecimal> numbers = new ArrayList<>();
         for (String row : rows.split(" ", -1)) {
-            numbers.add(Figures.parse(row));
+            numbers.add(new BigDecimal(row));
         }
         return ColumnWork.work(numbers, setup);
     }

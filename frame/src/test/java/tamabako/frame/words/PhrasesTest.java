@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PhrasesTest {
 
     private static final Pattern BLANK = Pattern.compile("\\{([a-z]+)}");
-    private static final Phrases ENGLISH = Phrases.of(Locale.ENGLISH);
+    private static final Phrases ENGLISH = Phrases.of(Phrases.class, Locale.ENGLISH);
 
     static Stream<Locale> languages() {
         return Languages.all().stream();
@@ -42,13 +42,13 @@ class PhrasesTest {
     @ParameterizedTest
     @MethodSource("languages")
     void aLanguageHasThePhrasesOfEnglish(Locale language) {
-        assertThat(plain(Phrases.of(language))).isEqualTo(plain(ENGLISH));
+        assertThat(plain(Phrases.of(Phrases.class, language))).isEqualTo(plain(ENGLISH));
     }
 
     @ParameterizedTest
     @MethodSource("languages")
     void aPhraseHasNoBlankThatEnglishLacks(Locale language) {
-        Phrases phrases = Phrases.of(language);
+        Phrases phrases = Phrases.of(Phrases.class, language);
         for (String key : phrases.keys()) {
             assertThat(blanks(phrases, key))
                     .as("%s in %s", key, language)

@@ -26,8 +26,6 @@ class ReasonWordsTest {
                     new Reason.NegativeRoot("-9"),
                     new Reason.NegativeOperand("-35"),
                     new Reason.NoSuchRoot(5),
-                    new Reason.NotADigit("12a4", "a", 3),
-                    new Reason.NoNumber("-"),
                     new Reason.TooManyPlaces(40, 20),
                     new Reason.NoRows());
 

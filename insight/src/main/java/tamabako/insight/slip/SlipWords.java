@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tamabako.frame.words.Languages;
+import tamabako.frame.words.Phrases;
 import tamabako.frame.words.StepWords;
 
 /// Says slips in sentences for a teacher, in one language.
@@ -29,14 +30,13 @@ public final class SlipWords {
 
     private SlipWords(Locale language) {
         this.language = language;
-        this.phrases = new Phrases(language);
+        this.phrases = Phrases.of(SlipWords.class, language);
         this.frame = StepWords.of(language);
     }
 
     /// The words of the language of `locale`, or English where there is no file for it.
     public static SlipWords of(Locale locale) {
-        Locale language = Locale.of(locale.getLanguage());
-        return new SlipWords(Languages.all().contains(language) ? language : Locale.ENGLISH);
+        return new SlipWords(Languages.nearest(locale));
     }
 
     /// The language that is spoken.

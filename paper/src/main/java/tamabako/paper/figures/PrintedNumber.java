@@ -31,7 +31,13 @@ public record PrintedNumber(String whole, String decimals) {
     ///
     /// @param currency an ISO 4217 code; empty for a plain number
     public static PrintedNumber of(BigDecimal number, Optional<String> currency) {
-        return of(number, currency.map(PrintedNumber::sign).orElse(""));
+        return of(number, sign(currency));
+    }
+
+    /// What stands before an amount: the sign of `currency` or its code; nothing for a plain
+    /// number.
+    public static String sign(Optional<String> currency) {
+        return currency.map(PrintedNumber::sign).orElse("");
     }
 
     /// All of it, such as `−¥1,234.50`.

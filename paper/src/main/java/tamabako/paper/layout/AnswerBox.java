@@ -1,7 +1,9 @@
 package tamabako.paper.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import tamabako.paper.figures.Cells;
+import tamabako.paper.layout.Mark.Figures;
 import tamabako.paper.layout.Mark.Words;
 
 /// The room for an answer written by hand beside its problem: as wide as the longest answer of the
@@ -42,6 +44,21 @@ record AnswerBox(double value, double remainder, Setting setting) {
         }
         double x = left + width - remainderWidth(figures) + SIDE;
         return List.of(new Words(x, baseline, Face.REGULAR, signSize(), Ink.SOFT, sign()));
+    }
+
+    /// An answer inside a box, and what is left over after the sign for it.
+    List<Mark> filled(
+            PrintedAnswer answer, double left, double width, double baseline, double figures) {
+        double end = left + width - remainderWidth(figures) - SIDE;
+        List<Mark> marks = new ArrayList<>();
+        double start = end - figures * Cells.width(answer.value());
+        marks.add(new Figures(start, baseline, figures, answer.value()));
+        if (!answer.remainder().isEmpty()) {
+            double sign = setting.width(Face.REGULAR, signSize(), sign());
+            double rest = end + 2 * SIDE + sign + SIDE;
+            marks.add(new Figures(rest, baseline, figures, answer.remainder()));
+        }
+        return marks;
     }
 
     private double valueWidth(double figures) {

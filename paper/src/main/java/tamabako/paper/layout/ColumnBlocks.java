@@ -18,9 +18,22 @@ final class ColumnBlocks implements Piece {
     private final Setting setting;
 
     ColumnBlocks(Section section, Setting setting) {
-        this.columns = section.problems().stream().map(PrintedColumn::of).toList();
+        this(section.problems().stream().map(PrintedColumn::of).toList(), setting);
+    }
+
+    private ColumnBlocks(List<PrintedColumn> columns, Setting setting) {
+        this.columns = columns;
         this.shape = ColumnShape.of(columns, setting);
         this.setting = setting;
+    }
+
+    /// The columns for who calls them, with the answers.
+    static ColumnBlocks called(Section section, Setting setting) {
+        return new ColumnBlocks(
+                section.problems().stream()
+                        .map(each -> PrintedColumn.called(each, setting.words()))
+                        .toList(),
+                setting);
     }
 
     /// Blocks hang together in themselves; between two of them a page may turn.
@@ -42,7 +55,9 @@ final class ColumnBlocks implements Piece {
             double fitting = Math.min(air, mostAir(block, rows, flow.roomOfPage()));
             double height = shape.height(rows, fitting);
             flow.require(height);
-            layBlock(flow, block, rows, fitting);
+            if (!flow.isTrial()) {
+                layBlock(flow, block, rows, fitting);
+            }
             flow.down(height + setting.pick(12, 14) + 12 * fitting);
         }
     }
@@ -65,14 +80,16 @@ final class ColumnBlocks implements Piece {
         for (int row = 1; row <= rows; row++) {
             if (row % ROWS_BETWEEN_RULES == 0 && row < rows) {
                 double bottom = shape.bottom(flow.y(), row, air);
-                flow.decorate(new Rule(Page.LEFT, bottom, right, bottom, FINE, Ink.HAIR));
+                flow.decorate(new Rule(setting.left(), bottom, right, bottom, FINE, Ink.HAIR));
             }
-            flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
+            if (rows > 1) {
+                flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
+            }
         }
     }
 
     private Words rowNumber(int row, double baseline) {
-        double right = Page.LEFT + ColumnShape.gutter(setting) - ColumnShape.SIDE - 2;
+        double right = setting.left() + ColumnShape.gutter(setting) - ColumnShape.SIDE - 2;
         double size = setting.pick(7, 11);
         return setting.endingAt(right, baseline, Face.REGULAR, size, Ink.SOFT, String.valueOf(row));
     }

@@ -7,6 +7,7 @@ import tamabako.paper.figures.PrintedNumber;
 import tamabako.paper.layout.Mark.Bead;
 import tamabako.paper.layout.Mark.Box;
 import tamabako.paper.layout.Mark.Figures;
+import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.wish.Unprintable;
 import tamabako.paper.wish.Unprintable.Reason;
 
@@ -15,7 +16,8 @@ import tamabako.paper.wish.Unprintable.Reason;
 ///
 /// @param decimals the widest decimals, in parts of the size of the figures
 /// @param widest the widest room of a number, in parts of the size of the figures
-record ColumnShape(Across across, double decimals, double widest, Setting setting) {
+/// @param cues the room for what the caller says before a row, in points; 0 for the pupil
+record ColumnShape(Across across, double decimals, double widest, double cues, Setting setting) {
 
     private static final int MOST_ACROSS = 5;
 
@@ -34,15 +36,18 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
     static ColumnShape of(List<PrintedColumn> columns, Setting setting) {
         double decimals = columns.stream().mapToDouble(PrintedColumn::decimals).max().orElseThrow();
         double whole = columns.stream().mapToDouble(PrintedColumn::whole).max().orElseThrow();
-        double widest = whole + decimals;
+        double answer =
+                columns.stream().mapToDouble(each -> Cells.width(each.answer())).max().orElse(0);
+        double widest = Math.max(whole + decimals, answer);
+        double cues = cues(columns, setting);
         double highest = highestFigures(PrintedColumn.mostRows(columns), setting);
         return Across.fit(
                         MOST_ACROSS,
-                        Page.across() - gutter(setting),
+                        setting.across() - gutter(setting),
                         gap(setting),
                         setting.size(),
-                        width -> Math.min(highest, (width - 2 * SIDE) / widest))
-                .map(across -> new ColumnShape(across, decimals, widest, setting))
+                        width -> Math.min(highest, (width - 2 * SIDE - cues) / widest))
+                .map(across -> new ColumnShape(across, decimals, widest, cues, setting))
                 .orElseThrow(() -> tooWide(columns, setting));
     }
 
@@ -52,21 +57,59 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
     void lay(Flow flow, PrintedColumn column, int place, int rows, double air) {
         double left = left(place);
         double top = flow.y();
-        double unit = left + (across.width() + across.figures() * (widest - 2 * decimals)) / 2;
+        double unit =
+                left + (across.width() + cues + across.figures() * (widest - 2 * decimals)) / 2;
         List<Element> cells = new ArrayList<>();
         cells.add(row(flow.leaf(Role.HEADS_COLUMN, number(flow, column.label(), left))));
         for (int i = 0; i < column.rows().size(); i++) {
             PrintedNumber number = column.rows().get(i);
             double x = unit - across.figures() * Cells.width(number.whole());
             double baseline = baseline(top, i + 1, air);
-            Mark figures = new Figures(x, baseline, across.figures(), number.figures());
-            cells.add(row(flow.leaf(Role.CELL, figures)));
+            List<Mark> marks = new ArrayList<>(cue(column, i, left, baseline));
+            marks.add(new Figures(x, baseline, across.figures(), number.figures()));
+            cells.add(row(flow.leaf(Role.CELL, marks)));
         }
-        cells.add(row(flow.leaf(Role.CELL)));
+        cells.add(row(flow.leaf(Role.CELL, answer(column, unit, top + height(rows, air)))));
         flow.put(new Element.Group(Role.TABLE, cells));
         double box = setting.size().box();
         double boxTop = top + height(rows, air) - box;
         flow.decorate(new Box(left, boxTop, across.width(), box, Ink.LINE));
+    }
+
+    private List<Mark> cue(PrintedColumn column, int row, double left, double baseline) {
+        if (column.cues().isEmpty() || column.cues().get(row).isEmpty()) {
+            return List.of();
+        }
+        String cue = column.cues().get(row);
+        double size = cueSize(setting);
+        return List.of(new Words(left + SIDE, baseline, Face.BOLD, size, Ink.BLACK, cue));
+    }
+
+    /// The answer in the box, its end under the ends of the rows.
+    private List<Mark> answer(PrintedColumn column, double unit, double bottom) {
+        if (column.answer().isEmpty()) {
+            return List.of();
+        }
+        double figures = across.figures();
+        String answer = column.answer();
+        int point = answer.indexOf('.');
+        String whole = point < 0 ? answer : answer.substring(0, point);
+        double start = unit - figures * Cells.width(whole);
+        double baseline = bottom - (setting.size().box() - DIGIT * figures) / 2;
+        return List.of(new Figures(start, baseline, figures, answer));
+    }
+
+    private static double cues(List<PrintedColumn> columns, Setting setting) {
+        return columns.stream()
+                .flatMap(column -> column.cues().stream())
+                .filter(cue -> !cue.isEmpty())
+                .mapToDouble(cue -> setting.width(Face.BOLD, cueSize(setting), cue) + SIDE)
+                .max()
+                .orElse(0);
+    }
+
+    private static double cueSize(Setting setting) {
+        return setting.pick(8, 14);
     }
 
     /// The height of a column of so many rows.
@@ -91,7 +134,7 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
 
     /// Where the column of that place begins.
     double left(int place) {
-        return Page.LEFT + gutter(setting) + place * (across.width() + gap(setting));
+        return setting.left() + gutter(setting) + place * (across.width() + gap(setting));
     }
 
     /// The room for row numbers at the left.
@@ -120,7 +163,13 @@ record ColumnShape(Across across, double decimals, double widest, Setting settin
     /// The largest figures with which so many rows still go on a page below the head of a sheet.
     private static double highestFigures(int rows, Setting setting) {
         double head = setting.pick(140, 190);
-        double room = Page.BOTTOM - Page.TOP - head - above(setting) - SIDE - setting.size().box();
+        double room =
+                setting.page().bottom()
+                        - setting.page().top()
+                        - head
+                        - above(setting)
+                        - SIDE
+                        - setting.size().box();
         return Math.max(setting.size().leastFigures(), room / (rows * CLOSE));
     }
 

@@ -78,8 +78,9 @@ record Expression(String label, String first, char sign, String second, int degr
 
     /// The marks of this expression among others of these widths, from `x` to the right.
     List<Mark> marks(Widths widths, double x, double baseline, double figures) {
-        double middle = x + figures * widths.first();
-        double end = middle + figures * widths.second();
+        double end = x + figures * widths.upToEquals();
+        double after = widths.flush() ? secondWidth() : widths.second();
+        double middle = end - figures * after;
         double start = middle - figures * Cells.width(first);
         List<Mark> marks = new ArrayList<>();
         if (degree > 1) {
@@ -100,21 +101,40 @@ record Expression(String label, String first, char sign, String second, int degr
         return new Figures(x + inset, baseline, figures, String.valueOf(sign));
     }
 
-    /// The widths of expressions that stand one below the other, signs under signs.
+    /// The widths of expressions that stand one below the other.
     ///
     /// @param first the widest up to the sign
     /// @param second the widest from the sign to the equals sign
-    record Widths(double first, double second) {
+    /// @param both the widest up to the equals sign
+    /// @param flush whether only the equals signs stand under each other; else the signs between
+    ///   the numbers do too
+    record Widths(double first, double second, double both, boolean flush) {
 
+        /// Signs under signs.
         static Widths of(List<Expression> all) {
             return new Widths(
                     all.stream().mapToDouble(Expression::firstWidth).max().orElseThrow(),
-                    all.stream().mapToDouble(Expression::secondWidth).max().orElseThrow());
+                    all.stream().mapToDouble(Expression::secondWidth).max().orElseThrow(),
+                    all.stream()
+                            .mapToDouble(each -> each.firstWidth() + each.secondWidth())
+                            .max()
+                            .orElseThrow(),
+                    false);
+        }
+
+        /// The same with only the equals signs under each other, which takes less room where the
+        /// numbers differ in length.
+        Widths closer() {
+            return new Widths(first, second, both, true);
+        }
+
+        double upToEquals() {
+            return flush ? both : first + second;
         }
 
         /// The width up to and with the equals sign.
         double whole() {
-            return first + second + SIGN;
+            return upToEquals() + SIGN;
         }
     }
 }

@@ -1,12 +1,11 @@
 package tamabako.paper.layout;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import tamabako.paper.layout.Expression.Widths;
 import tamabako.paper.layout.Mark.Box;
-import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.wish.Unprintable;
 import tamabako.paper.wish.Unprintable.Reason;
 
@@ -15,57 +14,103 @@ import tamabako.paper.wish.Unprintable.Reason;
 ///
 /// @param labels the room of the numbers of the problems, in points
 /// @param below whether the box stands below
+/// @param answers what stands in the boxes; empty for the pupil
 record ExpressionLine(
+        List<Expression> expressions,
+        List<PrintedAnswer> answers,
         Widths widths,
         AnswerBox box,
         double labels,
-        Across across,
+        Across fitted,
         boolean below,
-        Setting setting) {
+        Setting setting)
+        implements ListLine {
 
-    private static final int MOST_ACROSS = 2;
     private static final double STEP = 0.25;
 
     /// The digits reach so far above their baseline, in parts of their size; half of it is below
     /// the middle.
     private static final double HALF_DIGIT = 0.38;
 
-    /// The lines of a section.
+    /// The lines of a section: two lists with the box beside, if need be closer together or with
+    /// the box below; else one list.
     ///
     /// @throws Unprintable if an expression is longer than a line
-    static ExpressionLine of(Section section, List<Expression> expressions, Setting setting) {
+    static ExpressionLine of(Section section, Setting setting) {
+        List<Expression> expressions = section.problems().stream().map(Expression::of).toList();
         Widths widths = Widths.of(expressions);
         AnswerBox box = AnswerBox.of(section, setting);
-        double labels = labels(expressions, setting);
-        Optional<ExpressionLine> beside =
-                fit(
-                                MOST_ACROSS,
-                                setting,
-                                width -> besideFigures(width - labels, widths, box, setting))
-                        .map(across ->
-                                new ExpressionLine(widths, box, labels, across, false, setting));
-        return beside.or(() ->
-                        fit(1, setting, width -> belowFigures(width - labels, widths, box, setting))
-                                .map(across ->
-                                        new ExpressionLine(
-                                                widths, box, labels, across, true, setting)))
+        double labels = Labels.width(expressions.stream().map(Expression::label).toList(), setting);
+        Across none = new Across(0, 0, 0);
+        ExpressionLine wide =
+                new ExpressionLine(
+                        expressions, List.of(), widths, box, labels, none, false, setting);
+        ExpressionLine close = wide.closer(widths.closer(), false);
+        ExpressionLine below = wide.closer(widths, true);
+        return wide.fit(2)
+                .or(() -> close.fit(2))
+                .or(() -> below.fit(2))
+                .or(() -> wide.fit(1))
+                .or(() -> below.fit(1))
                 .orElseThrow(() -> tooWide(expressions, setting));
     }
 
-    /// The height of a line with the clear room below it.
-    double pitch(double air) {
+    private ExpressionLine closer(Widths changed, boolean boxBelow) {
+        return new ExpressionLine(
+                expressions, answers, changed, box, labels, fitted, boxBelow, setting);
+    }
+
+    /// The same with just so many lists side by side, if they have room.
+    private Optional<ExpressionLine> fit(int lists) {
+        return Across.fit(lists, setting.across(), gap(setting), setting.size(), this::figuresFor)
+                .filter(found -> found.count() == lists)
+                .map(found ->
+                        new ExpressionLine(
+                                expressions, answers, widths, box, labels, found, below, setting));
+    }
+
+    /// The largest size of figures that a width has room for, 0 if there is none.
+    private double figuresFor(double width) {
+        double room = width - labels;
+        double figures = setting.size().mostFigures();
+        while (figures > 0 && taken(figures) > room) {
+            figures -= STEP;
+        }
+        return figures;
+    }
+
+    private double taken(double figures) {
+        double expression = figures * widths.whole();
+        double answer = box.width(figures);
+        return below ? Math.max(expression, answer) : expression + answer;
+    }
+
+    /// The same with the answers in their boxes, for who calls them.
+    ExpressionLine answered(Section section) {
+        List<PrintedAnswer> told = section.problems().stream().map(PrintedAnswer::of).toList();
+        return new ExpressionLine(expressions, told, widths, box, labels, fitted, below, setting);
+    }
+
+    @Override
+    public int across() {
+        return fitted.count();
+    }
+
+    @Override
+    public double pitch(double air) {
         double above = below ? expressionHeight() : 0;
         return above + box.height() + setting.pick(4, 6) + 16 * air;
     }
 
-    /// Lays `expression` in the list of that number, from 0, with its top at `top`.
-    Element lay(Flow flow, Expression expression, int list, double top) {
-        double figures = across.figures();
-        double left = Page.LEFT + list * (across.width() + gap(setting));
+    @Override
+    public Element lay(Flow flow, int index, int list, double top) {
+        Expression expression = expressions.get(index);
+        double figures = fitted.figures();
+        double left = setting.left() + list * (fitted.width() + gap(setting));
         double start = left + labels + indent();
         double boxTop = below ? top + expressionHeight() : top;
         double boxLeft = below ? start : start + figures * widths.whole();
-        double boxWidth = Math.min(box.roomyWidth(figures), left + across.width() - boxLeft);
+        double boxWidth = Math.min(box.roomyWidth(figures), left + fitted.width() - boxLeft);
         double boxLine = boxTop + box.height() / 2 + HALF_DIGIT * figures;
         double baseline = below ? top + figures : boxLine;
         flow.decorate(new Box(boxLeft, boxTop, boxWidth, box.height(), Ink.LINE));
@@ -74,67 +119,29 @@ record ExpressionLine(
                 List.of(
                         flow.leaf(
                                 Role.HEADS_ROW,
-                                number(expression.label(), left + labels, baseline)),
+                                Labels.mark(expression.label(), left + labels, baseline, setting)),
                         flow.leaf(Role.CELL, expression.marks(widths, start, baseline, figures)),
-                        flow.leaf(Role.CELL, box.inside(boxLeft, boxWidth, boxLine, figures))));
+                        flow.leaf(Role.CELL, inside(index, boxLeft, boxWidth, boxLine))));
+    }
+
+    private List<Mark> inside(int index, double left, double width, double baseline) {
+        List<Mark> marks = new ArrayList<>(box.inside(left, width, baseline, fitted.figures()));
+        if (!answers.isEmpty()) {
+            marks.addAll(box.filled(answers.get(index), left, width, baseline, fitted.figures()));
+        }
+        return marks;
     }
 
     /// What room is left over sets the expression further from its number.
     private double indent() {
-        double figures = across.figures();
+        double figures = fitted.figures();
         double beside = below ? 0 : box.width(figures);
-        double left = across.width() - labels - figures * widths.whole() - beside;
+        double left = fitted.width() - labels - figures * widths.whole() - beside;
         return Math.clamp(left, 0, setting.pick(7, 8));
     }
 
-    private Words number(String label, double end, double baseline) {
-        double right = end - clear(setting);
-        return setting.endingAt(right, baseline, Face.BOLD, size(setting), Ink.BLACK, label);
-    }
-
     private double expressionHeight() {
-        return across.figures() * 1.5;
-    }
-
-    private static Optional<Across> fit(
-            int most, Setting setting, ToDoubleFunction<Double> figuresFor) {
-        return Across.fit(most, Page.across(), gap(setting), setting.size(), figuresFor);
-    }
-
-    /// The largest size of figures that leaves room for the answer beside, 0 if there is none.
-    private static double besideFigures(
-            double room, Widths widths, AnswerBox box, Setting setting) {
-        double figures = setting.size().mostFigures();
-        while (figures > 0 && figures * widths.whole() + box.width(figures) > room) {
-            figures -= STEP;
-        }
-        return figures;
-    }
-
-    private static double belowFigures(double room, Widths widths, AnswerBox box, Setting setting) {
-        double figures = setting.size().mostFigures();
-        while (figures > 0 && Math.max(figures * widths.whole(), box.width(figures)) > room) {
-            figures -= STEP;
-        }
-        return figures;
-    }
-
-    private static double labels(List<Expression> expressions, Setting setting) {
-        double widest =
-                expressions.stream()
-                        .mapToDouble(each -> setting.width(Face.BOLD, size(setting), each.label()))
-                        .max()
-                        .orElseThrow();
-        return Math.max(widest, setting.pick(14, 24)) + clear(setting);
-    }
-
-    private static double size(Setting setting) {
-        return setting.pick(9, 18);
-    }
-
-    /// Between a number and its problem.
-    private static double clear(Setting setting) {
-        return setting.pick(6, 10);
+        return fitted.figures() * 1.5;
     }
 
     /// Between two lists.

@@ -20,13 +20,25 @@ record Field(String key, String filled, String after, double share) {
         return new Field(key, filled, after, changed);
     }
 
-    void lay(Flow flow, Setting setting, double left, double right) {
+    /// Lays `fields` side by side on a line of their own.
+    static void layLine(Flow flow, Setting setting, List<Field> fields) {
+        flow.down(setting.pick(26, 36));
+        double size = setting.size().words();
+        double left = setting.left();
+        for (Field field : fields) {
+            double right = left + field.share() * setting.across();
+            field.lay(flow, setting, left, right - (right < setting.right() - 1 ? size : 0));
+            left = right;
+        }
+    }
+
+    private void lay(Flow flow, Setting setting, double left, double right) {
         List<Mark> marks = new ArrayList<>();
         draw(marks, setting, left, right, flow.y(), setting.size().words());
         Optional<Mark> rule = marks.stream().filter(Rule.class::isInstance).findFirst();
         rule.ifPresent(flow::decorate);
         marks.removeIf(Rule.class::isInstance);
-        flow.put(flow.leaf(Role.PARAGRAPH, marks.toArray(Mark[]::new)));
+        flow.put(flow.leaf(Role.PARAGRAPH, marks));
     }
 
     void draw(

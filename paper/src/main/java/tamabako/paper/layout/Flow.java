@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /// The pages of a part while they fill from top to bottom.
+///
+/// A trial only tells how many pages it takes: bodies may leave their elements out of it.
 final class Flow {
 
+    private final Page paper;
+    private final boolean trial;
     private final int firstPage;
     private final double topOfLater;
     private final List<Element> elements = new ArrayList<>();
@@ -15,13 +19,28 @@ final class Flow {
     private int torn;
     private double y;
 
+    /// @param paper what the pages are like
     /// @param firstPage the number of the first page, from 0
     /// @param topOfLater where the body begins on all pages but the first
-    Flow(int firstPage, double topOfLater) {
+    Flow(Page paper, int firstPage, double topOfLater) {
+        this(paper, firstPage, topOfLater, false);
+    }
+
+    private Flow(Page paper, int firstPage, double topOfLater, boolean trial) {
+        this.trial = trial;
+        this.paper = paper;
         this.firstPage = firstPage;
         this.topOfLater = topOfLater;
         this.page = firstPage;
-        this.y = Page.TOP;
+        this.y = paper.top();
+    }
+
+    static Flow trial(Page paper, double topOfLater) {
+        return new Flow(paper, 0, topOfLater, true);
+    }
+
+    boolean isTrial() {
+        return trial;
     }
 
     /// How far down the page the print has come.
@@ -35,12 +54,12 @@ final class Flow {
 
     /// What is left of the page.
     double room() {
-        return Page.BOTTOM - y;
+        return paper.bottom() - y;
     }
 
     /// The room of a page with nothing on it.
     double roomOfPage() {
-        return Page.BOTTOM - topOfLater;
+        return paper.bottom() - topOfLater;
     }
 
     /// Goes on to a new page unless `height` still fits on this one, or nothing is on it yet.
@@ -105,7 +124,7 @@ final class Flow {
     }
 
     Laid laid() {
-        return new Laid(pages(), elements, decorations);
+        return new Laid(paper, pages(), elements, decorations);
     }
 
     void decorate(int onPage, Mark... marks) {

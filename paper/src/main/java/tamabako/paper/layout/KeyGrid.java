@@ -1,12 +1,8 @@
 package tamabako.paper.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import tamabako.paper.figures.Cells;
-import tamabako.paper.layout.Mark.Figures;
 import tamabako.paper.layout.Mark.Rule;
-import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.wish.Unprintable;
 import tamabako.paper.wish.Unprintable.Reason;
 
@@ -14,29 +10,26 @@ import tamabako.paper.wish.Unprintable.Reason;
 final class KeyGrid implements Piece {
 
     private static final int MOST_ACROSS = 5;
-    private static final double BESIDE = 0.25;
 
     private final List<PrintedAnswer> answers;
     private final Setting setting;
     private final double labels;
-    private final double values;
-    private final double remainders;
+    private final AnswerFigures figures;
     private final Across across;
 
     KeyGrid(Section section, Setting setting) {
         this.answers = section.problems().stream().map(PrintedAnswer::of).toList();
         this.setting = setting;
         this.labels = labels(answers, setting);
-        this.values = PrintedAnswer.widestValue(answers);
-        this.remainders = PrintedAnswer.widestRemainder(answers);
+        this.figures = AnswerFigures.of(answers, setting.pick(9, 18), setting);
         this.across =
                 Across.fit(
                                 MOST_ACROSS,
-                                Page.across(),
+                                setting.across(),
                                 gap(),
                                 setting.size(),
                                 width -> figuresFor(width))
-                        .orElseThrow(this::tooWide);
+                        .orElseThrow(() -> tooWide(section));
     }
 
     @Override
@@ -54,13 +47,14 @@ final class KeyGrid implements Piece {
         List<Element> rows = new ArrayList<>();
         for (int first = 0; first < answers.size(); first += across.count()) {
             flow.require(pitch(air));
-            int end = Math.min(answers.size(), first + across.count());
+            int end = flow.isTrial() ? first : Math.min(answers.size(), first + across.count());
             for (int i = first; i < end; i++) {
-                double left = Page.LEFT + (i - first) * (across.width() + gap());
+                double left = setting.left() + (i - first) * (across.width() + gap());
                 rows.add(answer(flow, answers.get(i), left, flow.y() + pitch(air) * 0.7));
             }
             flow.down(pitch(air));
-            flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), 0.4, Ink.HAIR));
+            flow.decorate(
+                    new Rule(setting.left(), flow.y(), setting.right(), flow.y(), 0.4, Ink.HAIR));
         }
         flow.put(new Element.Group(Role.TABLE, rows));
         flow.down(setting.pick(12, 18));
@@ -69,43 +63,21 @@ final class KeyGrid implements Piece {
     private Element answer(Flow flow, PrintedAnswer answer, double left, double baseline) {
         double size = labelSize(setting);
         double numberEnd = left + labels;
-        double units = numberEnd + space() + across.figures() * values;
+        double start = numberEnd + space();
         Mark number =
                 setting.endingAt(numberEnd, baseline, Face.BOLD, size, Ink.BLACK, answer.label());
         return new Element.Group(
                 Role.ROW,
                 List.of(
                         flow.leaf(Role.HEADS_ROW, number),
-                        flow.leaf(Role.CELL, marks(answer, units, baseline))));
-    }
-
-    /// Values end under each other at `units`; what is left over follows.
-    private Mark[] marks(PrintedAnswer answer, double units, double baseline) {
-        double figures = across.figures();
-        double start = units - figures * Cells.width(answer.value());
-        List<Mark> marks = new ArrayList<>();
-        marks.add(new Figures(start, baseline, figures, answer.value()));
-        if (!answer.remainder().isEmpty()) {
-            double sign = units + figures * BESIDE;
-            double rest = sign + signWidth() + figures * BESIDE;
-            marks.add(new Words(sign, baseline, Face.REGULAR, signSize(), Ink.BLACK, remainder()));
-            marks.add(new Figures(rest, baseline, figures, answer.remainder()));
-        }
-        return marks.toArray(Mark[]::new);
+                        flow.leaf(
+                                Role.CELL,
+                                figures.marks(answer, start, baseline, across.figures()))));
     }
 
     private double figuresFor(double width) {
         double most = setting.pick(12, setting.size().mostFigures());
-        return Math.min(most, (width - labels - space() - signWidth()) / widest());
-    }
-
-    /// The width of the sign for a remainder; 0 where there is none.
-    private double signWidth() {
-        return remainders > 0 ? setting.width(Face.REGULAR, signSize(), remainder()) : 0;
-    }
-
-    private String remainder() {
-        return setting.words().say("remainder");
+        return Math.min(most, figures.figuresFor(width - labels - space()));
     }
 
     /// Between a number and its answer.
@@ -113,17 +85,8 @@ final class KeyGrid implements Piece {
         return setting.pick(7, 10);
     }
 
-    private double widest() {
-        double beside = remainders > 0 ? 2 * BESIDE : 0;
-        return values + beside + remainders;
-    }
-
     private static double labelSize(Setting setting) {
         return setting.pick(8, 14);
-    }
-
-    private double signSize() {
-        return setting.pick(9, 18);
     }
 
     private static double labels(List<PrintedAnswer> answers, Setting setting) {
@@ -144,13 +107,8 @@ final class KeyGrid implements Piece {
         return across.figures() * (1.4 + 0.3 * air);
     }
 
-    private Unprintable tooWide() {
-        PrintedAnswer longest =
-                answers.stream()
-                        .max(
-                                Comparator.comparingDouble(each ->
-                                        Cells.width(each.value()) + Cells.width(each.remainder())))
-                        .orElseThrow();
+    private Unprintable tooWide(Section section) {
+        PrintedAnswer longest = PrintedAnswer.longest(section);
         return new Unprintable(
                 new Reason.TooWide(longest.label(), longest.value(), setting.size()));
     }

@@ -3,17 +3,15 @@ package tamabako.paper.layout;
 import java.util.ArrayList;
 import java.util.List;
 import tamabako.problems.Problem;
-import tamabako.problems.Sheet;
 
 /// A problem under the number that is printed beside it.
 record Numbered(String label, Problem problem) {
 
     private static final int LONGEST_LABEL = 4;
 
-    /// The problems of `sheet`, under their own ids where all of these are short enough to print (1
-    /// to 4 characters), else numbered from 1.
-    static List<Numbered> of(Sheet sheet) {
-        List<Problem> problems = sheet.problems();
+    /// `problems` under their own ids where all of these are short enough to print (1 to 4
+    /// characters), else numbered from 1.
+    static List<Numbered> of(List<Problem> problems) {
         boolean own = problems.stream().map(Problem::id).allMatch(Numbered::printable);
         List<Numbered> numbered = new ArrayList<>();
         for (Problem problem : problems) {

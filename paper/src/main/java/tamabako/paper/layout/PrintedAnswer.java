@@ -1,5 +1,6 @@
 package tamabako.paper.layout;
 
+import java.util.Comparator;
 import java.util.List;
 import tamabako.paper.figures.Cells;
 import tamabako.paper.figures.PrintedNumber;
@@ -17,6 +18,16 @@ record PrintedAnswer(String label, String value, String remainder) {
                 numbered.label(),
                 PrintedNumber.printable(written.number()),
                 PrintedNumber.printable(written.remainder().orElse("")));
+    }
+
+    /// The answer of `section` that takes the most room.
+    static PrintedAnswer longest(Section section) {
+        return section.problems().stream()
+                .map(PrintedAnswer::of)
+                .max(
+                        Comparator.comparingDouble(
+                                each -> Cells.width(each.value()) + Cells.width(each.remainder())))
+                .orElseThrow();
     }
 
     /// The widest value of `answers`, in parts of the size of the figures.

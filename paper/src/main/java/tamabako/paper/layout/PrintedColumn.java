@@ -7,13 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import tamabako.paper.figures.Cells;
 import tamabako.paper.figures.PrintedNumber;
+import tamabako.paper.words.PrintWords;
 import tamabako.problems.Column;
 
 /// The rows of a column as they stand on paper; an amount has its currency sign on the first row.
-record PrintedColumn(String label, List<PrintedNumber> rows) {
+///
+/// @param cues what the caller says before each row; empty for the pupil
+/// @param answer the answer in the box; empty for the pupil
+record PrintedColumn(String label, List<PrintedNumber> rows, List<String> cues, String answer) {
 
     PrintedColumn {
         rows = List.copyOf(rows);
+        cues = List.copyOf(cues);
     }
 
     static PrintedColumn of(Numbered numbered) {
@@ -23,7 +28,23 @@ record PrintedColumn(String label, List<PrintedNumber> rows) {
             Optional<String> unit = column.terms().unit().filter(currency -> rows.isEmpty());
             rows.add(PrintedNumber.of(row, unit));
         }
-        return new PrintedColumn(numbered.label(), rows);
+        return new PrintedColumn(numbered.label(), rows, List.of(), "");
+    }
+
+    /// The same for the caller: with what is said where adding turns to taking or back, and with
+    /// the answer. After "hiite wa" all rows that follow are taken, up to "kuwaete" (Wikibooks in
+    /// Japanese, on yomiagezan).
+    static PrintedColumn called(Numbered numbered, PrintWords words) {
+        PrintedColumn seen = of(numbered);
+        List<String> cues = new ArrayList<>();
+        int sign = 1;
+        for (BigDecimal row : ((Column) numbered.problem()).rows()) {
+            boolean turns = row.signum() != 0 && row.signum() != sign;
+            sign = turns ? -sign : sign;
+            cues.add(turns ? words.say(sign < 0 ? "call.take" : "call.add") : "");
+        }
+        return new PrintedColumn(
+                seen.label(), seen.rows(), cues, PrintedAnswer.of(numbered).value());
     }
 
     /// The widest figures up to the units, in parts of their size.

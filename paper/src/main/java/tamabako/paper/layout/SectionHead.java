@@ -2,54 +2,81 @@ package tamabako.paper.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import tamabako.paper.layout.Mark.Rule;
 import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.words.PrintWords;
-import tamabako.problems.Problem;
 
 /// What stands over a section: its kind, the points of a problem, and the rule for the answers.
-record SectionHead(Section section, List<String> notes, Setting setting) {
+///
+/// @param points what stands at the right; empty for nothing
+/// @param notes lines of the rule for the answers
+record SectionHead(String heading, String points, List<String> notes, Setting setting)
+        implements Block.Over {
 
     private static final double RULE = 0.6;
     private static final int MOST_LINES = 4;
 
-    /// The head of a section of a sheet, or of its key, which has no notes.
-    static SectionHead of(Section section, boolean key, Setting setting) {
-        return new SectionHead(section, key ? List.of() : noteLines(section, setting), setting);
+    SectionHead {
+        notes = List.copyOf(notes);
     }
 
-    void lay(Flow flow) {
-        double size = headingSize();
+    /// The head of a section of a sheet, or of its key, which has no notes.
+    static SectionHead of(Section section, boolean key, Setting setting) {
         PrintWords words = setting.words();
+        return of(section, words.say(section.heading()), key, setting);
+    }
+
+    /// The head of a section that goes by its own name.
+    static SectionHead of(Section section, String name, boolean key, Setting setting) {
+        PrintWords words = setting.words();
+        String points =
+                section.points().isPresent()
+                        ? words.say("points", section.points().getAsInt())
+                        : "";
+        List<String> notes =
+                key || section.telling() == Telling.STORY
+                        ? List.of()
+                        : lines(Notes.of(section, words), setting);
+        return new SectionHead(name, points, notes, setting);
+    }
+
+    /// The same with this note.
+    SectionHead noting(String note) {
+        return new SectionHead(heading, points, lines(List.of(note), setting), setting);
+    }
+
+    @Override
+    public void lay(Flow flow) {
+        double size = headingSize();
         flow.down(size);
-        List<Mark> heading = new ArrayList<>();
-        String kind = words.say(section.heading());
-        heading.add(new Words(Page.LEFT, flow.y(), Face.BOLD, size, Ink.BLACK, kind));
-        section.points()
-                .ifPresent(points -> heading.add(pointsAtRight(flow, words.say("points", points))));
-        flow.put(flow.leaf(Role.HEADING, heading.toArray(Mark[]::new)));
-        flow.down(size * 0.4);
-        flow.decorate(new Rule(Page.LEFT, flow.y(), Page.RIGHT, flow.y(), RULE, Ink.LINE));
-        for (String line : notes) {
-            flow.down(noteHeight());
-            flow.put(
-                    flow.leaf(
-                            Role.PARAGRAPH,
-                            new Words(
-                                    Page.LEFT,
-                                    flow.y(),
-                                    Face.REGULAR,
-                                    setting.size().words(),
-                                    Ink.BLACK,
-                                    line)));
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Words(setting.left(), flow.y(), Face.BOLD, size, Ink.BLACK, heading));
+        if (!points.isEmpty()) {
+            double small = setting.size().words();
+            marks.add(
+                    setting.endingAt(
+                            setting.right(), flow.y(), Face.REGULAR, small, Ink.BLACK, points));
         }
+        flow.put(flow.leaf(Role.HEADING, marks));
+        flow.down(size * 0.4);
+        flow.decorate(
+                new Rule(setting.left(), flow.y(), setting.right(), flow.y(), RULE, Ink.LINE));
+        notes.forEach(line -> layNote(flow, line));
         flow.down(below());
     }
 
-    double height() {
+    @Override
+    public double height() {
         return headingSize() * 1.4 + notes.size() * noteHeight() + below();
+    }
+
+    private void layNote(Flow flow, String line) {
+        flow.down(noteHeight());
+        double size = setting.size().words();
+        flow.put(
+                flow.leaf(
+                        Role.PARAGRAPH,
+                        new Words(setting.left(), flow.y(), Face.REGULAR, size, Ink.BLACK, line)));
     }
 
     private double noteHeight() {
@@ -64,28 +91,12 @@ record SectionHead(Section section, List<String> notes, Setting setting) {
         return setting.pick(10, 12) + (notes.isEmpty() ? 0 : setting.pick(2, 6));
     }
 
-    private Words pointsAtRight(Flow flow, String points) {
-        return setting.endingAt(
-                Page.RIGHT, flow.y(), Face.REGULAR, setting.size().words(), Ink.BLACK, points);
-    }
-
-    private static List<String> noteLines(Section section, Setting setting) {
+    private static List<String> lines(List<String> notes, Setting setting) {
         double size = setting.size().words();
-        return notes(section, setting.words()).stream()
+        return notes.stream()
                 .flatMap(note ->
-                        Lines.of(setting, Face.REGULAR, size, note, Page.across(), MOST_LINES)
+                        Lines.of(setting, Face.REGULAR, size, note, setting.across(), MOST_LINES)
                                 .stream())
                 .toList();
-    }
-
-    private static List<String> notes(Section section, PrintWords words) {
-        Map<Boolean, List<Problem>> byUnit = section.byUnit();
-        Optional<String> plain = AnswerRule.told(byUnit.getOrDefault(false, List.of()), words);
-        Optional<String> amounts = AnswerRule.told(byUnit.getOrDefault(true, List.of()), words);
-        boolean both = byUnit.values().stream().noneMatch(List::isEmpty);
-        List<String> notes = new ArrayList<>();
-        plain.map(note -> both ? words.say("note.plain", note) : note).ifPresent(notes::add);
-        amounts.map(note -> both ? words.say("note.unit", note) : note).ifPresent(notes::add);
-        return notes;
     }
 }

@@ -1,24 +1,40 @@
 package tamabako.paper.layout;
 
 import tamabako.paper.layout.Mark.Words;
-import tamabako.paper.wish.PrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.paper.words.PrintWords;
 
-/// What every piece of a layout needs to know: the wish, its words and the measure of the font.
-record Setting(PrintWish wish, PrintWords words, Measure measure) {
+/// What every piece of a layout needs to know: the words of print, how large they are, the page,
+/// and the measure of the font.
+record Setting(PrintWords words, Size size, Page page, Measure measure) {
 
-    Size size() {
-        return wish.size();
+    /// The same on a page that lies on its long side.
+    Setting lying() {
+        return new Setting(words, size, page.lying(), measure);
     }
 
     boolean large() {
-        return wish.size() == Size.LARGE;
+        return size == Size.LARGE;
     }
 
     /// `normal` at normal size, `large` at large size.
     double pick(double normal, double large) {
         return large() ? large : normal;
+    }
+
+    /// Where print begins from the left.
+    double left() {
+        return page.left();
+    }
+
+    /// Where print ends at the right.
+    double right() {
+        return page.right();
+    }
+
+    /// The width of all that is printed.
+    double across() {
+        return page.across();
     }
 
     /// The width of words in points.

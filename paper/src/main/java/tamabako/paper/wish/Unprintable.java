@@ -72,13 +72,25 @@ public final class Unprintable extends RuntimeException {
         /// A character that the print font does not have, such as an emoji.
         ///
         /// @param where the key of the words that say where it stands: `title`, `pupil`, `day`,
-        ///   `id`, `label`
+        ///   `id`, `label`, `text`
         record NoGlyph(String character, String where, String problem) implements Reason {
             @Override
             public String message(PrintWords words) {
                 String code = "U+%04X".formatted(character.codePointAt(0));
                 return words.say(
                         "unprintable.no-glyph", character, code, words.say(where, problem));
+            }
+        }
+
+        /// A problem of another slip pad than those before it.
+        ///
+        /// @param known what the line of that leaf has by an earlier problem
+        /// @param amount what it has by this one
+        record OtherPad(String problem, int line, int leaf, String known, String amount)
+                implements Reason {
+            @Override
+            public String message(PrintWords words) {
+                return words.say("unprintable.other-pad", problem, line, leaf, known, amount);
             }
         }
 

@@ -86,7 +86,7 @@ class SectionTest {
     private static List<String> headings(Problem... problems) {
         Sheet sheet = new Sheet("1", "Sheet", List.of(problems));
         List<String> headings = new ArrayList<>();
-        for (Section section : Section.of(Numbered.of(sheet))) {
+        for (Section section : Section.of(Numbered.of(sheet.problems()))) {
             headings.add(section.heading());
         }
         return headings;

@@ -9,12 +9,15 @@ import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tamabako.paper.SheetPrint;
 import tamabako.problems.Column;
+import tamabako.problems.PadLine;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Sheet;
+import tamabako.problems.Story;
 import tamabako.problems.Terms;
 import tamabako.testkit.Golden;
 
@@ -38,6 +41,8 @@ class UnprintableTest {
         tell(told, column("1", 1, "5"), NORMAL.onDate("\u0e51"));
         tell(told, new Sheet("\u0e51", "Id", column("1", 1, "5").problems()), NORMAL);
         tell(told, column("\u0e51", 1, "5"), NORMAL);
+        tell(told, ofPad(new PadLine(3, 4, 2), 505), NORMAL);
+        tell(told, story("A fox \ud83e\udd8a buys 2 buns at 3 yen each."), NORMAL);
         Golden.assertGolden("unprintable.txt", told.toString());
     }
 
@@ -92,6 +97,23 @@ class UnprintableTest {
                         new BigDecimal(multiplicand),
                         new BigDecimal(multiplier),
                         Terms.PLAIN));
+    }
+
+    /// Two problems that have other numbers on the same line of a pad.
+    private static Sheet ofPad(PadLine line, long other) {
+        Terms terms = Terms.PLAIN.withTold(line);
+        List<BigDecimal> rows = List.of(new BigDecimal(1293), new BigDecimal(2070));
+        List<BigDecimal> others = List.of(new BigDecimal(1293), BigDecimal.valueOf(other));
+        return new Sheet(
+                "s1",
+                "Pads",
+                List.of(new Column("1", rows, terms), new Column("2", others, terms)));
+    }
+
+    private static Sheet story(String text) {
+        Story story = new Story(Map.of("en", text), List.of());
+        Terms terms = Terms.PLAIN.withTold(story);
+        return sheet(new Product("1", BigDecimal.TWO, BigDecimal.valueOf(3), terms));
     }
 
     private static Sheet sheet(Problem problem) {

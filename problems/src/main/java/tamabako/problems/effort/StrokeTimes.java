@@ -1,16 +1,11 @@
 package tamabako.problems.effort;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Properties;
+import java.util.ResourceBundle;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import tamabako.frame.Technique;
@@ -109,25 +104,19 @@ public record StrokeTimes(Map<Part, Double> parts, Map<Technique, Double> steps)
     }
 
     private static StrokeTimes read() {
-        Properties file = new Properties();
-        try (InputStream stream =
-                Objects.requireNonNull(
-                        StrokeTimes.class.getResourceAsStream("stroke-times.properties"))) {
-            file.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
+        ResourceBundle file =
+                ResourceBundle.getBundle("tamabako.problems.effort.stroke-times", Locale.ROOT);
         return new StrokeTimes(
                 read(file, Part.class, part -> part.name().toLowerCase(Locale.ROOT)),
                 read(file, Technique.class, Technique::word));
     }
 
     private static <K extends Enum<K>> Map<K, Double> read(
-            Properties file, Class<K> keys, Function<K, String> name) {
+            ResourceBundle file, Class<K> keys, Function<K, String> name) {
         Map<K, Double> times = new EnumMap<>(keys);
         Arrays.stream(keys.getEnumConstants())
-                .forEach(key ->
-                        times.put(key, Double.parseDouble(file.getProperty(name.apply(key)))));
+                .forEach(
+                        key -> times.put(key, Double.parseDouble(file.getString(name.apply(key)))));
         return times;
     }
 }

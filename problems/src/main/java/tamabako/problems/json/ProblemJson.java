@@ -29,6 +29,13 @@ public final class ProblemJson {
         return read(Lines.parse(line));
     }
 
+    /// Any JSON value on one line, read as exactly as problems are.
+    ///
+    /// @throws Unreadable if it is none
+    public static JsonNode tree(String line) {
+        return Lines.parse(line);
+    }
+
     /// The problem in a JSON object.
     ///
     /// @throws Unreadable if it is not one

@@ -102,7 +102,8 @@ public final class DemoClass {
                     new Pupil(
                             Identity.fresh(), group.id(), member.name(), member.language(), true));
         }
-        book.keep(group, pupils);
+        book.groups().keep(group);
+        book.pupils().keep(pupils);
         for (Task task : tasks) {
             handIn(task, members, pupils);
         }
@@ -111,11 +112,11 @@ public final class DemoClass {
     private void handIn(Task task, List<DemoPupil> members, List<Pupil> pupils) {
         Instant day = now.minus(Duration.ofDays(task.daysAgo()));
         Sheet sheet = sheet(task);
-        book.keep(new KeptSheet(sheet, day, true));
+        book.sheets().keep(new KeptSheet(sheet, day, true));
         for (int i = 0; i < members.size(); i++) {
             List<Work.MarkedAnswer> answers = members.get(i).work(sheet.problems(), chance);
             Instant handed = day.plus(Duration.ofMinutes(15 + i));
-            book.keep(Work.of(sheet.id(), Optional.of(pupils.get(i).id()), handed, answers));
+            book.work().keep(Work.of(sheet.id(), Optional.of(pupils.get(i).id()), handed, answers));
         }
     }
 

@@ -1,0 +1,112 @@
+package tamabako.records;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+
+/// The work that was handed in, answer by answer.
+public final class WorkDone {
+
+    private static final String SELECT = "select id, sheet_id, pupil_id, handed_at from work";
+
+    private static final String KEEP =
+            """
+            insert into work (id, sheet_id, pupil_id, handed_at)
+            values (:id, :sheet, :pupil, :handedAt)
+            on conflict (id) do nothing
+            """;
+
+    private static final String KEEP_ANSWER =
+            """
+            insert into work_answer (work_id, position, written, mark, took_ms)
+            values (:work, :position, :written, :mark, :took)
+            """;
+
+    private final Door door;
+
+    WorkDone(Door door) {
+        this.door = door;
+    }
+
+    /// Puts work with all its answers in the book, whole or not at all. Work that is there already
+    /// under its identity stays as it is, so that a sender may hand in again what it is not sure
+    /// of.
+    public void keep(Work work) {
+        door.tell(book -> {
+            int rows =
+                    book.createUpdate(KEEP)
+                            .bind("id", work.id())
+                            .bind("sheet", work.sheetId())
+                            .bind("pupil", work.pupilId())
+                            .bind("handedAt", Moments.write(work.handedAt()))
+                            .execute();
+            if (rows == 1 && !work.answers().isEmpty()) {
+                keepAnswers(book, work);
+            }
+        });
+    }
+
+    private static void keepAnswers(Handle book, Work work) {
+        PreparedBatch batch = book.prepareBatch(KEEP_ANSWER);
+        int position = 0;
+        for (Work.MarkedAnswer answer : work.answers()) {
+            batch.bind("work", work.id())
+                    .bind("position", ++position)
+                    .bind("written", answer.written())
+                    .bind("mark", answer.mark())
+                    .bind("took", answer.took().map(took -> took.toMillis()))
+                    .add();
+        }
+        batch.execute();
+    }
+
+    /// The last `most` pieces of work, the newest first.
+    public List<Work> latest(int most) {
+        return door.ask(book ->
+                book
+                        .createQuery(SELECT + " order by handed_at desc, id limit :most")
+                        .bind("most", most)
+                        .map((row, _) -> Rows.workWithoutAnswers(row))
+                        .list()
+                        .stream()
+                        .map(work -> withAnswers(book, work))
+                        .toList());
+    }
+
+    /// All work of one pupil, the oldest first.
+    public List<Work> of(String pupilId) {
+        return door.ask(book ->
+                book
+                        .createQuery(SELECT + " where pupil_id = :pupil order by handed_at, id")
+                        .bind("pupil", pupilId)
+                        .map((row, _) -> Rows.workWithoutAnswers(row))
+                        .list()
+                        .stream()
+                        .map(work -> withAnswers(book, work))
+                        .toList());
+    }
+
+    /// The piece of work of this identity, if there is one.
+    public Optional<Work> find(String id) {
+        return door.ask(book ->
+                book.createQuery(SELECT + " where id = :id")
+                        .bind("id", id)
+                        .map((row, _) -> Rows.workWithoutAnswers(row))
+                        .findOne()
+                        .map(work -> withAnswers(book, work)));
+    }
+
+    private static Work withAnswers(Handle book, Work work) {
+        List<Work.MarkedAnswer> answers =
+                book.createQuery(
+                                """
+                                select written, mark, took_ms from work_answer
+                                where work_id = :work order by position
+                                """)
+                        .bind("work", work.id())
+                        .map((row, _) -> Rows.answer(row))
+                        .list();
+        return new Work(work.id(), work.sheetId(), work.pupilId(), work.handedAt(), answers);
+    }
+}
