@@ -57,7 +57,7 @@ public final class FormSplit {
         Split best = new Split(start, sums.worst());
         double warmth = WARM;
         int round = Math.max(LEAST, A_SEAT * seats.seated());
-        double cooling = Math.pow(COLD / WARM, 1.0 / round);
+        double cooling = StrictMath.pow(COLD / WARM, 1.0 / round);
         for (int i = 0; i < swaps && best.worst() > 1; i++) {
             warmth = i % round == 0 ? WARM : warmth * cooling;
             if (step(seats, warmth, draws) && sums.worst() < best.worst()) {
@@ -77,7 +77,7 @@ public final class FormSplit {
         int out = seats.at(one);
         int in = seats.at(other);
         double growth = sums.growth(one.form(), other.form(), out, in);
-        if (growth > 0 && draws.part() >= Math.exp(-growth / warmth)) {
+        if (growth > 0 && draws.part() >= StrictMath.exp(-growth / warmth)) {
             return false;
         }
         seats.swap(one, other);

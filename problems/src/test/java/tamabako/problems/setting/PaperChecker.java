@@ -25,19 +25,21 @@ final class PaperChecker {
         this.lines = PublishedPapers.of(paper.ladder(), paper.grade().id());
     }
 
-    /// What is wrong with `paper`; nothing where it is in order.
-    static List<String> complaints(Paper paper) {
+    /// The checker of `paper`, which has checked it.
+    static PaperChecker of(Paper paper) {
         PaperChecker checker = new PaperChecker(paper);
         checker.check();
-        return checker.complaints.all();
+        return checker;
     }
 
-    /// The customs of whole sections that `paper` misses, which are kept only as far as they can
-    /// be.
-    static List<String> customsMissed(Paper paper) {
-        PaperChecker checker = new PaperChecker(paper);
-        checker.check();
-        return checker.customs.all();
+    /// What is wrong with the paper; nothing where it is in order.
+    List<String> complaints() {
+        return complaints.all();
+    }
+
+    /// The customs of whole sections that it misses, which are kept only as far as they can be.
+    List<String> customsMissed() {
+        return customs.all();
     }
 
     private void check() {

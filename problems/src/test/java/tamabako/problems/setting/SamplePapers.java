@@ -2,7 +2,10 @@ package tamabako.problems.setting;
 
 import java.util.List;
 import java.util.Locale;
+import tamabako.problems.Problem;
+import tamabako.problems.Terms;
 import tamabako.problems.grade.file.Ladders;
+import tamabako.problems.json.ProblemJson;
 import tamabako.problems.words.ProblemWords;
 import tamabako.testkit.Draw;
 
@@ -31,5 +34,10 @@ final class SamplePapers {
                             "Seed %d: %s"
                                     .formatted(seed, ProblemWords.of(Locale.ENGLISH).say(reason)));
         };
+    }
+
+    /// What is asked in `problem`, without its name and terms.
+    static String sum(Problem problem) {
+        return ProblemJson.line(Retold.under(Terms.PLAIN, problem.withId("")));
     }
 }

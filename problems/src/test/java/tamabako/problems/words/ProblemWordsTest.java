@@ -22,6 +22,8 @@ import tamabako.problems.grade.file.Fault;
 import tamabako.problems.making.Custom;
 import tamabako.problems.making.Made;
 import tamabako.problems.marking.Mark;
+import tamabako.problems.setting.PaperId;
+import tamabako.problems.setting.PaperMade;
 import tamabako.problems.story.UnreadableStory;
 
 class ProblemWordsTest {
@@ -32,6 +34,8 @@ class ProblemWordsTest {
                     Unreadable.Reason.class,
                     Made.Reason.class,
                     UnreadableStory.Fault.class,
+                    PaperId.Reason.class,
+                    PaperMade.Reason.class,
                     Mark.class,
                     Mark.Fault.class,
                     Mark.Form.class,
@@ -167,6 +171,9 @@ class ProblemWordsTest {
         }
         if (type == Custom.class) {
             return new Custom.InnerZeros(1, 2);
+        }
+        if (type == Made.Reason.class) {
+            return new Made.Reason.NoneFound(100);
         }
         if (type == Mark.Fault.class) {
             return new Mark.Fault.RemainderMissing();
