@@ -17,8 +17,8 @@ import tamabako.problems.setting.Balance.Look;
 /// more of the customs is missed.
 final class ColumnChoice {
 
-    /// Changes tried before what was found has to do.
-    private static final int TRIES = 3_000;
+    /// Changes tried in a row that gain nothing before what was found has to do.
+    private static final int TRIES = 600;
 
     /// The columns on the places, in their order, and behind them those left over.
     private final List<Column> columns = new ArrayList<>();
@@ -52,7 +52,7 @@ final class ColumnChoice {
     /// The best choice found, in the order of the places.
     List<Column> best(Draws draws) {
         double missed = missed();
-        for (int i = 0; i < TRIES && missed > 0; i++) {
+        for (int vain = 0; vain < TRIES && missed > 0; vain++) {
             int place = (int) draws.below(places);
             List<Integer> same = sames.get(place);
             int other = same.get((int) draws.below(same.size()));
@@ -61,6 +61,7 @@ final class ColumnChoice {
             if (changed > missed) {
                 swap(place, other);
             } else {
+                vain = changed < missed ? 0 : vain;
                 missed = changed;
             }
         }

@@ -14,8 +14,8 @@ import tamabako.problems.setting.FactorBalance.Look;
 /// they, as long as no more of the customs is missed.
 final class FactorChoice {
 
-    /// Changes tried before what was found has to do.
-    private static final int TRIES = 2_000;
+    /// Changes tried in a row that gain nothing before what was found has to do.
+    private static final int TRIES = 500;
 
     /// What a set misses at the least where it lacks a problem of a sort that is asked for: more
     /// than all other customs together.
@@ -52,7 +52,7 @@ final class FactorChoice {
     /// The best set found, in the order of the first.
     List<Problem> best(Draws draws) {
         double missed = missed();
-        for (int i = 0; i < TRIES && missed > 0; i++) {
+        for (int vain = 0; vain < TRIES && missed > 0; vain++) {
             int place = (int) draws.below(count);
             List<Integer> same = spares.get(place);
             if (same.isEmpty()) {
@@ -64,6 +64,7 @@ final class FactorChoice {
             if (changed > missed) {
                 swap(place, other);
             } else {
+                vain = changed < missed ? 0 : vain;
                 missed = changed;
             }
         }
