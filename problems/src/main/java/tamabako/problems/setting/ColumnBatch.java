@@ -2,6 +2,7 @@ package tamabako.problems.setting;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +21,13 @@ import tamabako.problems.setting.Supply.Supplied;
 /// the customs of a section best.
 final class ColumnBatch implements BatchMaker {
 
-    /// So many times the columns needed are made to choose from, and so many more.
+    /// So many times the columns needed are made at a time to choose from, and so many more.
     private static final int TIMES = 2;
 
     private static final int MORE = 2;
+
+    /// Times that more are made before the best choice has to do.
+    private static final int ROUNDS = 3;
 
     /// A carry or borrow that passes over a rod. Makers can be asked for it, not for columns
     /// without it.
@@ -82,29 +86,53 @@ final class ColumnBatch implements BatchMaker {
     public Pieces make(long seed, Sums taken) {
         Draws draws = new Draws(seed);
         List<ColumnKind> places = ColumnKind.places(count, format.signs(), draws);
+        Sums seen = taken.copy();
         Map<ColumnKind, List<Column>> made = new EnumMap<>(ColumnKind.class);
-        for (ColumnKind kind : ColumnKind.values()) {
-            int needed = (int) places.stream().filter(place -> place == kind).count();
-            switch (draw(kind, needed, draws, taken)) {
-                case Supplied.Enough(List<Problem> problems) -> made.put(kind, columns(problems));
-                case Supplied.Lacking(Lack lack) -> {
-                    return new Pieces.None(lack);
+        for (ColumnKind kind : places) {
+            if (!made.containsKey(kind)) {
+                int needed = Collections.frequency(places, kind);
+                switch (supply(kind).draw(needed, wished(needed), draws, seen)) {
+                    case Supplied.Enough(List<Problem> problems) ->
+                            made.put(kind, new ArrayList<>(columns(problems)));
+                    case Supplied.Lacking(Lack lack) -> {
+                        return new Pieces.None(lack);
+                    }
                 }
             }
         }
-        List<Column> chosen = new ColumnChoice(places, made).best(draws);
-        List<Piece> pieces = new ArrayList<>();
-        for (int place = 0; place < count; place++) {
-            pieces.add(Piece.of(chosen.get(place), "column " + places.get(place).word()));
-        }
-        return new Pieces.Found(pieces);
+        List<Column> chosen = choose(places, made, draws, seen);
+        chosen.forEach(taken::add);
+        return new Pieces.Found(pieces(places, chosen));
     }
 
-    private Supplied draw(ColumnKind kind, int needed, Draws draws, Sums taken) {
-        return needed == 0
-                ? new Supplied.Enough(List.of())
-                : Objects.requireNonNull(supplies.get(kind))
-                        .draw(needed, wished(needed), draws, taken);
+    private List<Column> choose(
+            List<ColumnKind> places, Map<ColumnKind, List<Column>> made, Draws draws, Sums seen) {
+        ColumnChoice choice = new ColumnChoice(places, made);
+        List<Column> chosen = choice.best(draws);
+        for (int round = 1; round < ROUNDS && choice.missed() > 0; round++) {
+            made.forEach((kind, columns) -> {
+                int more = wished(Collections.frequency(places, kind));
+                if (supply(kind).draw(1, more, draws, seen)
+                        instanceof Supplied.Enough(List<Problem> problems)) {
+                    columns.addAll(columns(problems));
+                }
+            });
+            choice = new ColumnChoice(places, made);
+            chosen = choice.best(draws);
+        }
+        return chosen;
+    }
+
+    private Supply supply(ColumnKind kind) {
+        return Objects.requireNonNull(supplies.get(kind));
+    }
+
+    private static List<Piece> pieces(List<ColumnKind> places, List<Column> chosen) {
+        List<Piece> pieces = new ArrayList<>();
+        for (int place = 0; place < places.size(); place++) {
+            pieces.add(Piece.of(chosen.get(place), "column " + places.get(place).word()));
+        }
+        return pieces;
     }
 
     private static List<Column> columns(List<Problem> problems) {

@@ -67,7 +67,8 @@ final class ColumnChoice {
         return List.copyOf(columns.subList(0, places));
     }
 
-    private double missed() {
+    /// What the choice misses of the customs.
+    double missed() {
         return Balance.missed(looks.subList(0, places));
     }
 

@@ -31,9 +31,9 @@ public record FormFeature(
     public static final FormFeature SECONDS =
             new FormFeature((_, effort) -> effort.seconds(), false, EQUAL, 0.01);
 
-    /// Steps by a technique: 1 % of the mean up or down, or one step.
+    /// Steps by a technique: 1.5 % of the mean up or down, or two steps.
     public static FormFeature of(Technique technique) {
-        return new FormFeature((_, effort) -> effort.count(technique), true, 0.01, 1.05);
+        return new FormFeature((_, effort) -> effort.count(technique), true, 0.015, 2.05);
     }
 
     /// In what forms are equal where nothing else is asked: strokes, seconds, and the steps by each

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import tamabako.problems.Problem;
 import tamabako.problems.making.draw.Draws;
+import tamabako.problems.setting.FormSplit.Split;
 
 /// Sets equal forms of one paper: each keeps the grade's table and the customs, no sum stands in
 /// two of them, and they take as many strokes, as long, and as many steps by each technique.
@@ -15,6 +16,9 @@ public final class PaperForms {
 
     /// Swaps tried for every seat of all forms.
     private static final int SWAPS_A_SEAT = 4_000;
+
+    /// Drafts that are left over, besides one for every two forms.
+    private static final int LEAST_SPARES = 3;
 
     private final PaperMaker maker;
     private final List<FormFeature> features;
@@ -29,7 +33,7 @@ public final class PaperForms {
         return new PaperForms(maker, FormFeature.usual());
     }
 
-    /// The same forms, equal in these features.
+    /// The same forms, equal in these features, the most important first.
     public PaperForms equalIn(List<FormFeature> changed) {
         return new PaperForms(maker, changed);
     }
@@ -56,7 +60,7 @@ public final class PaperForms {
     }
 
     private static int spares(int forms) {
-        return forms == 1 ? 0 : 2 + forms / 2;
+        return forms == 1 ? 0 : LEAST_SPARES + forms / 2;
     }
 
     private List<PaperDraft> split(List<PaperDraft> drafts, int forms, long seed) {
@@ -64,17 +68,27 @@ public final class PaperForms {
             return drafts;
         }
         FormPool pool = new FormPool(drafts);
-        List<Watch> watched = Watch.all(features, drafts.getFirst());
-        List<Candidate> candidates = pool.candidates(watched);
         List<List<Integer>> start = pool.start(forms);
-        FormSplit split =
-                new FormSplit(
-                        candidates,
-                        goal(candidates, watched, drafts.size()),
-                        new FormCustoms(pool, start));
-        return split.from(start, seed, SWAPS_A_SEAT * forms * pool.seats()).forms().stream()
-                .map(pool::draft)
-                .toList();
+        FormCustoms customs = new FormCustoms(pool, start);
+        Split split = new Split(start, Double.POSITIVE_INFINITY);
+        for (List<Watch> watched : stages(drafts.getFirst())) {
+            if (split.worst() > 1) {
+                List<Candidate> candidates = pool.candidates(watched);
+                FormGoal goal = goal(candidates, watched, drafts.size());
+                split =
+                        new FormSplit(candidates, goal, customs)
+                                .from(split.forms(), seed, SWAPS_A_SEAT * forms * pool.seats());
+            }
+        }
+        return split.forms().stream().map(pool::draft).toList();
+    }
+
+    /// What is watched: everything; where that cannot be had, what was asked for in the whole
+    /// paper; and where not even that can, the first two of it, strokes and seconds as a rule.
+    private List<List<Watch>> stages(PaperDraft draft) {
+        List<Watch> whole = Watch.whole(features);
+        return List.of(
+                Watch.all(features, draft), whole, whole.subList(0, Math.min(2, whole.size())));
     }
 
     /// The mean of all drafts.

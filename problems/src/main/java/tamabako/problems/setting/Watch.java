@@ -14,17 +14,16 @@ record Watch(FormFeature feature, int section) {
     static final int WHOLE = -1;
 
     /// How far strokes and seconds of one section may be from the mean.
-    private static final double SECTION_SHARE = 0.005;
+    private static final double SECTION_SHARE = 0.01;
 
-    private static final double SECTION_LEAST = 1;
+    private static final double SECTION_LEAST = 2;
 
     /// A section of fewer pieces is too coarse to be equal by itself.
     private static final int FEWEST_PIECES = 5;
 
     /// `features` of the paper, and strokes and seconds of each section that has enough pieces.
     static List<Watch> all(List<FormFeature> features, PaperDraft draft) {
-        List<Watch> watched = new ArrayList<>();
-        features.forEach(feature -> watched.add(new Watch(feature, WHOLE)));
+        List<Watch> watched = new ArrayList<>(whole(features));
         int sections = draft.sections().size();
         IntStream.range(0, sections > 1 ? sections : 0)
                 .filter(section -> draft.sections().get(section).order().size() >= FEWEST_PIECES)
@@ -33,6 +32,11 @@ record Watch(FormFeature feature, int section) {
                     watched.add(new Watch(inSection(FormFeature.SECONDS), section));
                 });
         return watched;
+    }
+
+    /// `features` of the paper.
+    static List<Watch> whole(List<FormFeature> features) {
+        return features.stream().map(feature -> new Watch(feature, WHOLE)).toList();
     }
 
     private static FormFeature inSection(FormFeature feature) {

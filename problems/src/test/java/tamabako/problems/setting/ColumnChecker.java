@@ -26,6 +26,9 @@ final class ColumnChecker {
         columns.forEach(this::shape);
         columns.forEach(this::rows);
         columns.forEach(this::totals);
+        if (line.has("by")) {
+            columns.forEach(this::hand);
+        }
         signs();
         if (line.has("decimals")) {
             long decimals =
@@ -74,7 +77,7 @@ final class ColumnChecker {
     private void rows(Column column) {
         List<String> rows = column.rows().stream().map(DigitCount::of).toList();
         int fewest = rows.stream().mapToInt(String::length).min().orElseThrow();
-        if (fewest < 2) {
+        if (fewest < 2 || line.has("by")) {
             return;
         }
         complaints.unless(
@@ -143,6 +146,25 @@ final class ColumnChecker {
         complaints.unless(negative || !sinks, column.id(), ": total falls below zero on the way");
         complaints.unless(
                 !negative || below <= 2, column.id(), ": falls below zero", below, "times");
+    }
+
+    private void hand(Column column) {
+        OwnHand hand = OwnHand.of(column.rows());
+        String used = hand.used();
+        for (int i = 0; i < used.length(); i++) {
+            char technique = used.charAt(i);
+            complaints.unless(
+                    line.value("by").indexOf(technique) >= 0, column.id(), ": by", technique);
+        }
+        for (int i = 0; i < line.value("each").length(); i++) {
+            char technique = line.value("each").charAt(i);
+            complaints.unless(used.indexOf(technique) >= 0, column.id(), ": not by", technique);
+        }
+        complaints.unless(
+                line.value("run").isEmpty() || hand.ranOn() == line.value("run").equals("required"),
+                column.id(),
+                ": carries run on:",
+                hand.ranOn());
     }
 
     private void signs() {

@@ -18,6 +18,7 @@ final class PaperChecker {
     private final Paper paper;
     private final List<Line> lines;
     private final Complaints complaints = new Complaints();
+    private final Complaints customs = new Complaints();
 
     private PaperChecker(Paper paper) {
         this.paper = paper;
@@ -29,6 +30,14 @@ final class PaperChecker {
         PaperChecker checker = new PaperChecker(paper);
         checker.check();
         return checker.complaints.all();
+    }
+
+    /// The customs of whole sections that `paper` misses, which are kept only as far as they can
+    /// be.
+    static List<String> customsMissed(Paper paper) {
+        PaperChecker checker = new PaperChecker(paper);
+        checker.check();
+        return checker.customs.all();
     }
 
     private void check() {
@@ -45,7 +54,15 @@ final class PaperChecker {
                                 () -> complaints.unless(false, "no section", line.section()));
             }
         }
-        noneTwice();
+        for (PaperSection section : paper.sections()) {
+            if (section.problems().stream()
+                    .allMatch(one -> one instanceof Product || one instanceof Quotient)) {
+                customs.addAll(CustomChecker.ofSection(section.problems()));
+            }
+        }
+        if (!paper.grade().id().equals("step-1")) {
+            noneTwice();
+        }
     }
 
     private void whole(Line line) {
@@ -98,6 +115,7 @@ final class PaperChecker {
                 complaints.unless(
                         stretch.stream().allMatch(kind::isInstance), "not all are", line.kind());
                 complaints.addAll(new FactorChecker(line, stretch).complaints());
+                customs.addAll(CustomChecker.ofFactors(stretch));
             }
         }
     }
@@ -112,9 +130,9 @@ final class PaperChecker {
         boolean all = stretch.stream().allMatch(Column.class::isInstance);
         complaints.unless(all, "not all are columns");
         if (all) {
-            complaints.addAll(
-                    new ColumnChecker(line, stretch.stream().map(Column.class::cast).toList())
-                            .complaints());
+            List<Column> columns = stretch.stream().map(Column.class::cast).toList();
+            complaints.addAll(new ColumnChecker(line, columns).complaints());
+            customs.addAll(CustomChecker.ofColumns(columns));
         }
     }
 
