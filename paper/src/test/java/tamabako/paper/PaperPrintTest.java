@@ -23,8 +23,12 @@ import tamabako.paper.wish.PaperPart;
 import tamabako.paper.wish.PaperPrintWish;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
+import tamabako.problems.grade.Grade;
+import tamabako.problems.grade.Ladder;
+import tamabako.problems.grade.file.Ladders;
 import tamabako.problems.setting.FormReport;
 import tamabako.problems.setting.Paper;
+import tamabako.problems.setting.PaperSection;
 import tamabako.testkit.Draw;
 
 class PaperPrintTest {
@@ -67,6 +71,31 @@ class PaperPrintTest {
             TextPosition amount = first(AT_ONCE, (21 + i) + " ¥");
             assertThat(amount.getYDirAdj()).isEqualTo(plain.getYDirAdj());
             assertThat(amount.getXDirAdj()).isGreaterThan(plain.getXDirAdj() + 200);
+        }
+    }
+
+    @Test
+    void noPageTurnTearsTenAndTenApart() {
+        Ladder ladder = Ladders.ladder("abacus-one-sheet").orElseThrow();
+        for (Grade grade : ladder.grades()) {
+            Paper paper = GradePapers.of(ladder, grade, new Draw(8));
+            for (PaperSection section : paper.sections()) {
+                List<Problem> problems = section.problems();
+                boolean halves =
+                        problems.getFirst().terms().unit().isEmpty()
+                                && problems.getLast().terms().unit().isPresent();
+                if (halves) {
+                    String first = problems.getFirst().id() + " ";
+                    String last = problems.getLast().id() + " ¥";
+                    assertThat(Pages.read(Pages.print(paper, PAPER)).text())
+                            .as("grade " + grade.id())
+                            .anyMatch(
+                                    page ->
+                                            page.stream().anyMatch(l -> l.startsWith(first))
+                                                    && page.stream()
+                                                            .anyMatch(l -> l.startsWith(last)));
+                }
+            }
         }
     }
 

@@ -55,7 +55,9 @@ final class ColumnBlocks implements Piece {
             double fitting = Math.min(air, mostAir(block, rows, flow.roomOfPage()));
             double height = shape.height(rows, fitting);
             flow.require(height);
-            layBlock(flow, block, rows, fitting);
+            if (!flow.isTrial()) {
+                layBlock(flow, block, rows, fitting);
+            }
             flow.down(height + setting.pick(12, 14) + 12 * fitting);
         }
     }

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /// The pages of a part while they fill from top to bottom.
+///
+/// A trial only tells how many pages it takes: bodies may leave their elements out of it.
 final class Flow {
 
     private final Page paper;
+    private final boolean trial;
     private final int firstPage;
     private final double topOfLater;
     private final List<Element> elements = new ArrayList<>();
@@ -20,11 +23,24 @@ final class Flow {
     /// @param firstPage the number of the first page, from 0
     /// @param topOfLater where the body begins on all pages but the first
     Flow(Page paper, int firstPage, double topOfLater) {
+        this(paper, firstPage, topOfLater, false);
+    }
+
+    private Flow(Page paper, int firstPage, double topOfLater, boolean trial) {
+        this.trial = trial;
         this.paper = paper;
         this.firstPage = firstPage;
         this.topOfLater = topOfLater;
         this.page = firstPage;
         this.y = paper.top();
+    }
+
+    static Flow trial(Page paper, double topOfLater) {
+        return new Flow(paper, 0, topOfLater, true);
+    }
+
+    boolean isTrial() {
+        return trial;
     }
 
     /// How far down the page the print has come.

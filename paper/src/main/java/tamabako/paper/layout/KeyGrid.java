@@ -47,7 +47,7 @@ final class KeyGrid implements Piece {
         List<Element> rows = new ArrayList<>();
         for (int first = 0; first < answers.size(); first += across.count()) {
             flow.require(pitch(air));
-            int end = Math.min(answers.size(), first + across.count());
+            int end = flow.isTrial() ? first : Math.min(answers.size(), first + across.count());
             for (int i = first; i < end; i++) {
                 double left = setting.left() + (i - first) * (across.width() + gap());
                 rows.add(answer(flow, answers.get(i), left, flow.y() + pitch(air) * 0.7));

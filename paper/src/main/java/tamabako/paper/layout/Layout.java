@@ -18,22 +18,23 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
     /// page and tears no list apart.
     Laid lay(int firstPage) {
         double[] airs = new double[blocks.size()];
-        int fewest = laid(firstPage, airs).pages();
+        int fewest = tried(airs).pages();
         for (int i = blocks.size() - 1; i >= 0; i--) {
-            airs[i] = best(firstPage, airs, i, fewest);
+            airs[i] = best(airs, i, fewest);
         }
-        Flow flow = laid(firstPage, airs);
+        Flow flow = new Flow(setting.page(), firstPage, topOfLater());
+        lay(flow, airs);
         finish(flow);
         return flow.laid();
     }
 
-    private double best(int firstPage, double[] airs, int section, int fewest) {
+    private double best(double[] airs, int section, int fewest) {
         double best = 0;
         long least = Long.MAX_VALUE;
         for (double air : AIRS) {
-            double[] tried = airs.clone();
-            tried[section] = air;
-            Flow flow = laid(firstPage, tried);
+            double[] changed = airs.clone();
+            changed[section] = air;
+            Flow flow = tried(changed);
             if (flow.pages() == fewest && !flow.isTorn()) {
                 return air;
             }
@@ -45,8 +46,17 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
         return best;
     }
 
-    private Flow laid(int firstPage, double[] airs) {
-        Flow flow = new Flow(setting.page(), firstPage, setting.page().top() + head.laterHeight());
+    private Flow tried(double[] airs) {
+        Flow flow = Flow.trial(setting.page(), topOfLater());
+        lay(flow, airs);
+        return flow;
+    }
+
+    private double topOfLater() {
+        return setting.page().top() + head.laterHeight();
+    }
+
+    private void lay(Flow flow, double[] airs) {
         head.lay(flow);
         for (int i = 0; i < blocks.size(); i++) {
             Piece piece = blocks.get(i).piece();
@@ -58,7 +68,6 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
             piece.lay(flow, airs[i]);
             flow.gather(from);
         }
-        return flow;
     }
 
     private void finish(Flow flow) {

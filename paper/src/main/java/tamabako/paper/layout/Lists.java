@@ -84,7 +84,9 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
             flow.require(Math.min(FEWEST_LINES, needed) * pitch);
             int lines = onThisPage(needed, (int) (flow.room() / pitch));
             int taken = Math.min(end - next, lines * line.across());
-            layLists(flow, next, next + taken, lines, pitch);
+            if (!flow.isTrial()) {
+                layLists(flow, next, next + taken, lines, pitch);
+            }
             flow.down(lines * pitch);
             next += taken;
         }

@@ -43,7 +43,9 @@ final class StoryList implements Piece {
         List<Element> rows = new ArrayList<>();
         for (int i = 0; i < problems.size(); i++) {
             flow.require(height(i));
-            rows.add(story(flow, i));
+            if (!flow.isTrial()) {
+                rows.add(story(flow, i));
+            }
             flow.down(height(i) + setting.pick(7, 10) + 16 * air);
         }
         flow.put(new Element.Group(Role.TABLE, rows));

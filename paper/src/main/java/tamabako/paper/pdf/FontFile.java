@@ -21,11 +21,14 @@ final class FontFile {
     /// Widths in parts of the size; 0 where the font has no such character.
     private final double[] common = new double[COMMON];
 
+    private final int[] commonGlyphs = new int[COMMON];
+
     private FontFile(TrueTypeFont font) throws IOException {
         this.font = font;
         this.glyphs = font.getUnicodeCmapLookup();
         for (int character = 0; character < COMMON; character++) {
-            common[character] = glyphs.getGlyphId(character) == 0 ? 0 : measure(character);
+            commonGlyphs[character] = glyphs.getGlyphId(character);
+            common[character] = commonGlyphs[character] == 0 ? 0 : measure(character);
         }
     }
 
@@ -50,6 +53,11 @@ final class FontFile {
     /// Whether the font has a sign for the character.
     boolean has(int character) {
         return character < COMMON ? common[character] > 0 : glyphs.getGlyphId(character) != 0;
+    }
+
+    /// The number of the sign for the character.
+    int glyph(int character) {
+        return character < COMMON ? commonGlyphs[character] : glyphs.getGlyphId(character);
     }
 
     /// The width of a character that the font has, in parts of its size.

@@ -1,38 +1,50 @@
 package tamabako.paper.pdf;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 
 /// What PDF/UA-1 asks a file to say about itself: that it is tagged, its title, its language.
 ///
 /// There is no date in it: the same sheet gives the same file on every day.
 final class Metadata {
 
-    private static final float VERSION = 1.7f;
+    private static final int IDENTIFIER = 16;
 
     private Metadata() {}
 
-    static void write(PDDocument document, Description description) throws IOException {
-        document.setVersion(VERSION);
-        document.setDocumentId(description.seed());
-        document.getDocumentInformation().setTitle(description.title());
-        PDDocumentCatalog catalog = document.getDocumentCatalog();
-        catalog.setLanguage(description.language().toLanguageTag());
-        PDMarkInfo marked = new PDMarkInfo();
-        marked.setMarked(true);
-        catalog.setMarkInfo(marked);
-        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-        preferences.setDisplayDocTitle(true);
-        catalog.setViewerPreferences(preferences);
-        PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp(description.title()).getBytes(StandardCharsets.UTF_8));
-        catalog.setMetadata(metadata);
+    /// Writes it, and tells the entries of the trailer.
+    static String write(ObjectFile file, int pages, int tree, Description description) {
+        byte[] xmp = xmp(description.title()).getBytes(StandardCharsets.UTF_8);
+        int metadata = file.reserve();
+        file.writeStream(metadata, "/Type/Metadata/Subtype/XML", new Bytes().add(xmp, xmp.length));
+        int information = file.reserve();
+        file.write(information, new Bytes().add("<</Title").text(description.title()).add(">>"));
+        int catalog = file.reserve();
+        Bytes object = new Bytes().add("<</Type/Catalog/Pages ").reference(pages);
+        object.add("/StructTreeRoot ").reference(tree);
+        object.add("/Lang(").add(description.language().toLanguageTag()).add(')');
+        object.add("/MarkInfo<</Marked true>>/ViewerPreferences<</DisplayDocTitle true>>");
+        file.write(catalog, object.add("/Metadata ").reference(metadata).add(">>"));
+        String id = identifier(description);
+        return "/Root %d 0 R/Info %d 0 R/ID[<%s><%s>]".formatted(catalog, information, id, id);
+    }
+
+    private static String identifier(Description description) {
+        String named = description.seed() + description.title();
+        try {
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256")
+                            .digest(named.getBytes(StandardCharsets.UTF_8));
+            Bytes hex = new Bytes();
+            for (byte each : Arrays.copyOf(digest, IDENTIFIER)) {
+                hex.hex(each);
+            }
+            return new String(hex.copy(), StandardCharsets.US_ASCII);
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("Every Java has SHA-256.", missing);
+        }
     }
 
     private static String xmp(String title) {

@@ -1,20 +1,12 @@
 package tamabako.paper.pdf;
 
-import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
-import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import tamabako.paper.layout.Face;
 import tamabako.paper.layout.Ink;
 import tamabako.paper.layout.Mark;
 
-/// Draws marks on one page.
-final class Pen implements AutoCloseable {
+/// Draws marks on one page: writes the operators of its content (ISO 32000-1, annex A).
+final class Pen {
 
     private static final String CUBE_ROOT = "\u221b";
     private static final String ROOT = "\u221a";
@@ -31,123 +23,105 @@ final class Pen implements AutoCloseable {
     /// Boxes and beads are drawn with a line so thick, in points.
     private static final double OUTLINE = 0.7;
 
-    private static final int ROUND_ENDS = 1;
-    private static final int FLAT_ENDS = 0;
-
-    private final PDPageContentStream stream;
+    private final Bytes content = new Bytes();
     private final TextPen text;
     private final double height;
     private int elements;
 
-    Pen(PDDocument document, PDPage page, DocumentFonts fonts) throws IOException {
-        this.height = page.getMediaBox().getHeight();
-        this.stream = new PDPageContentStream(document, page, AppendMode.OVERWRITE, true);
-        this.text = new TextPen(stream, fonts, height);
+    /// @param height of the page; PDF counts from its bottom
+    Pen(DocumentFonts fonts, double height) {
+        this.height = height;
+        this.text = new TextPen(content, fonts, height);
+    }
+
+    /// What was drawn.
+    Bytes content() {
+        return content;
     }
 
     /// Draws marks that are read, and tells under which number (from 0 on each page) they stand.
-    int drawRead(COSName type, List<Mark> marks) throws IOException {
-        stream.beginMarkedContent(type, elements);
-        drawAll(marks);
-        stream.endMarkedContent();
+    int drawRead(String type, List<Mark> marks) {
+        content.add('/').add(type).add(" <</MCID ").whole(elements).add(">> BDC\n");
+        marks.forEach(this::draw);
+        content.add("EMC\n");
         return elements++;
     }
 
     /// Draws marks that are only seen.
-    void drawSeen(List<Mark> marks) throws IOException {
-        stream.beginMarkedContent(COSName.ARTIFACT);
-        drawAll(marks);
-        stream.endMarkedContent();
+    void drawSeen(List<Mark> marks) {
+        content.add("/Artifact BMC\n");
+        marks.forEach(this::draw);
+        content.add("EMC\n");
     }
 
-    private void drawAll(List<Mark> marks) throws IOException {
-        for (Mark mark : marks) {
-            draw(mark);
-        }
-    }
-
-    private void draw(Mark mark) throws IOException {
+    private void draw(Mark mark) {
         switch (mark) {
             case Mark.Words words -> text.write(words);
             case Mark.Figures figures -> text.write(figures);
             case Mark.Radical radical -> radical(radical);
             case Mark.Rule rule -> rule(rule);
-            case Mark.Box(double x, double y, double width, double height, Ink ink) -> {
+            case Mark.Box(double x, double y, double width, double boxHeight, Ink ink) -> {
                 line(ink, OUTLINE);
-                stream.addRect((float) x, up(y + height), (float) width, (float) height);
-                stream.stroke();
+                at(x, y + boxHeight).length(width).length(boxHeight).add("re S\n");
             }
             case Mark.Bead bead -> bead(bead);
             case Mark.Dot dot -> dot(dot);
         }
     }
 
-    private void radical(Mark.Radical radical) throws IOException {
+    private void radical(Mark.Radical radical) {
         double size = radical.size() * RADICAL_SIZE;
         if (radical.degree() == 3) {
-            COSDictionary spoken = new COSDictionary();
-            spoken.setString(COSName.ACTUAL_TEXT, CUBE_ROOT);
-            stream.beginMarkedContent(COSName.getPDFName("Span"), PDPropertyList.create(spoken));
+            content.add("/Span <</ActualText ").text(CUBE_ROOT).add(">> BDC\n");
             write(radical.x(), radical.baseline() - size * 0.43, size / 2, "3");
         }
         write(radical.x(), radical.baseline(), size, ROOT);
         if (radical.degree() == 3) {
-            stream.endMarkedContent();
+            content.add("EMC\n");
         }
         double bar = radical.baseline() - size * BAR_HEIGHT;
         double start = radical.x() + size * BAR_START;
         rule(new Mark.Rule(start, bar, radical.end(), bar, size * BAR_THICK, Ink.BLACK));
     }
 
-    private void write(double x, double baseline, double size, String sign) throws IOException {
+    private void write(double x, double baseline, double size, String sign) {
         text.write(new Mark.Words(x, baseline, Face.REGULAR, size, Ink.BLACK, sign));
     }
 
-    private void rule(Mark.Rule rule) throws IOException {
+    private void rule(Mark.Rule rule) {
         line(rule.ink(), rule.thick());
-        stream.moveTo((float) rule.fromX(), up(rule.fromY()));
-        stream.lineTo((float) rule.toX(), up(rule.toY()));
-        stream.stroke();
+        at(rule.fromX(), rule.fromY()).add("m ");
+        at(rule.toX(), rule.toY()).add("l S\n");
     }
 
-    private void bead(Mark.Bead bead) throws IOException {
+    private void bead(Mark.Bead bead) {
         double edge = bead.height() * 0.55;
         double right = bead.x() + bead.width();
-        float top = up(bead.y());
-        float middle = up(bead.y() + bead.height() / 2);
-        float bottom = up(bead.y() + bead.height());
+        double middle = bead.y() + bead.height() / 2;
+        double bottom = bead.y() + bead.height();
         line(bead.ink(), OUTLINE);
-        stream.moveTo((float) bead.x(), middle);
-        stream.lineTo((float) (bead.x() + edge), top);
-        stream.lineTo((float) (right - edge), top);
-        stream.lineTo((float) right, middle);
-        stream.lineTo((float) (right - edge), bottom);
-        stream.lineTo((float) (bead.x() + edge), bottom);
-        stream.closeAndStroke();
+        at(bead.x(), middle).add("m ");
+        at(bead.x() + edge, bead.y()).add("l ");
+        at(right - edge, bead.y()).add("l ");
+        at(right, middle).add("l ");
+        at(right - edge, bottom).add("l ");
+        at(bead.x() + edge, bottom).add("l s\n");
     }
 
     /// A line of no length with round ends.
-    private void dot(Mark.Dot dot) throws IOException {
+    private void dot(Mark.Dot dot) {
         line(dot.ink(), 2 * dot.radius());
-        stream.setLineCapStyle(ROUND_ENDS);
-        stream.moveTo((float) dot.x(), up(dot.y()));
-        stream.lineTo((float) dot.x(), up(dot.y()));
-        stream.stroke();
-        stream.setLineCapStyle(FLAT_ENDS);
+        content.add("1 J ");
+        at(dot.x(), dot.y()).add("m ");
+        at(dot.x(), dot.y()).add("l S 0 J\n");
     }
 
-    private void line(Ink ink, double thick) throws IOException {
-        stream.setStrokingColor(ink.gray());
-        stream.setLineWidth((float) thick);
+    private void line(Ink ink, double thick) {
+        content.factor(ink.gray()).add("G ").length(thick).add("w\n");
     }
 
     /// From the top downward to what PDF counts, from the bottom upward.
-    private float up(double y) {
-        return (float) (height - y);
-    }
-
-    @Override
-    public void close() throws IOException {
-        stream.close();
+    private Bytes at(double x, double y) {
+        return content.length(x).length(height - y);
     }
 }

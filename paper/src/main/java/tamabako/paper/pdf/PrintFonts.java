@@ -45,6 +45,11 @@ public final class PrintFonts implements Measure {
         return sum;
     }
 
+    /// The width of a character that the cut has, in parts of its size.
+    double advance(Face face, int character) {
+        return cut(face).advance(character);
+    }
+
     @Override
     public boolean prints(int codePoint) {
         return cut(Face.REGULAR).has(codePoint) || whole(Face.REGULAR).has(codePoint);
@@ -53,7 +58,14 @@ public final class PrintFonts implements Measure {
     /// The font for `text`: the cut if it has all characters, else the whole.
     FontFile fontFor(Face face, String text) {
         FontFile cut = cut(face);
-        return text.codePoints().allMatch(cut::has) ? cut : whole(face);
+        for (int i = 0; i < text.length(); ) {
+            int character = text.codePointAt(i);
+            if (!cut.has(character)) {
+                return whole(face);
+            }
+            i += Character.charCount(character);
+        }
+        return cut;
     }
 
     private FontFile cut(Face face) {

@@ -1,96 +1,80 @@
 package tamabako.paper.pdf;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSInteger;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDPage;
 import tamabako.paper.layout.Role;
 
 /// The structure tree of a document (ISO 32000-1, 14.7): what is read, in order, and for each page
-/// a list that leads from its marked content back to the tree.
+/// a list that leads from its marked content back to the tree. Every node is written as soon as all
+/// below it are.
 final class StructureTree {
 
-    private final COSDictionary root = new COSDictionary();
-    private final COSDictionary document;
-    private final List<COSArray> back = new ArrayList<>();
+    private final ObjectFile file;
+    private final int root;
+    private final int document;
+    private final Bytes top = new Bytes();
+    private final Bytes pages = new Bytes();
+    private int pageCount;
 
-    StructureTree() {
-        root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
-        document = node(root, "Document");
-        COSArray kids = new COSArray();
-        kids.add(document);
-        root.setItem(COSName.K, kids);
+    StructureTree(ObjectFile file) {
+        this.file = file;
+        this.root = file.reserve();
+        this.document = file.reserve();
     }
 
-    /// One more page.
-    void addPage() {
-        back.add(new COSArray());
-    }
-
-    /// The node that all others hang from.
-    COSDictionary document() {
-        return document;
-    }
-
-    /// A new last child of `parent`.
-    COSDictionary add(COSDictionary parent, Role role) {
-        COSDictionary child = node(parent, role.type());
-        switch (role) {
-            case HEADS_COLUMN -> child.setItem(COSName.A, scope("Column"));
-            case HEADS_ROW -> child.setItem(COSName.A, scope("Row"));
-            case SECTION, TITLE, HEADING, PARAGRAPH, TABLE, ROW, CELL -> {}
-        }
-        kids(parent).add(child);
-        return child;
-    }
-
-    /// Says that `node` is the marked content of that number on a page.
-    void stands(COSDictionary node, int pageNumber, PDPage page, int content) {
-        node.setItem(COSName.PG, page.getCOSObject());
-        node.setInt(COSName.K, content);
-        back.get(pageNumber).add(node);
-    }
-
-    /// The root, complete.
-    COSDictionary root() {
-        COSArray numbers = new COSArray();
-        for (int page = 0; page < back.size(); page++) {
-            numbers.add(COSInteger.get(page));
-            numbers.add(back.get(page));
-        }
-        COSDictionary parentTree = new COSDictionary();
-        parentTree.setItem(COSName.NUMS, numbers);
-        root.setItem(COSName.PARENT_TREE, parentTree);
-        root.setInt(COSName.PARENT_TREE_NEXT_KEY, back.size());
+    int root() {
         return root;
     }
 
-    private static COSDictionary node(COSDictionary parent, String type) {
-        COSDictionary node = new COSDictionary();
-        node.setItem(COSName.S, COSName.getPDFName(type));
-        node.setItem(COSName.P, parent);
-        return node;
+    /// The node that all others hang from.
+    int document() {
+        return document;
     }
 
-    private static COSArray kids(COSDictionary parent) {
-        COSBase kids = parent.getDictionaryObject(COSName.K);
-        if (kids instanceof COSArray array) {
-            return array;
-        }
-        COSArray array = new COSArray();
-        parent.setItem(COSName.K, array);
-        return array;
+    /// Adds a node that hangs from the document.
+    void addTop(int node) {
+        top.reference(node).add(' ');
     }
 
-    private static COSDictionary scope(String value) {
-        COSDictionary attributes = new COSDictionary();
-        attributes.setDirect(true);
-        attributes.setName(COSName.O, "Table");
-        attributes.setName(COSName.getPDFName("Scope"), value);
-        return attributes;
+    /// Writes a node of nodes.
+    void writeGroup(int node, int parent, Role role, Bytes kids) {
+        Bytes object = begin(parent, role).add("/K[").add(kids.array(), kids.length());
+        file.write(node, object.add("]>>"));
+    }
+
+    /// Writes a node that is the marked content of that number on a page.
+    void writeLeaf(int node, int parent, Role role, int page, int content) {
+        Bytes object = begin(parent, role).add("/Pg ").reference(page);
+        file.write(node, object.add("/K ").whole(content).add(">>"));
+    }
+
+    /// Writes a node with nothing in it.
+    void writeEmpty(int node, int parent, Role role) {
+        file.write(node, begin(parent, role).add(">>"));
+    }
+
+    /// One more page.
+    ///
+    /// @param nodes the nodes of its marked contents, in their order
+    void writePage(Bytes nodes) {
+        int list = file.reserve();
+        file.write(list, new Bytes().add('[').add(nodes.array(), nodes.length()).add(']'));
+        pages.whole(pageCount++).add(' ').reference(list).add(' ');
+    }
+
+    /// Writes what all hangs from.
+    void finish() {
+        Bytes node = new Bytes().add("<</S/Document/P ").reference(root).add("/K[");
+        file.write(document, node.add(top.array(), top.length()).add("]>>"));
+        Bytes object = new Bytes().add("<</Type/StructTreeRoot/K[").reference(document);
+        object.add("]/ParentTree<</Nums[").add(pages.array(), pages.length());
+        file.write(root, object.add("]>>/ParentTreeNextKey ").whole(pageCount).add(">>"));
+    }
+
+    private static Bytes begin(int parent, Role role) {
+        Bytes object = new Bytes().add("<</S/").add(role.type()).add("/P ").reference(parent);
+        return switch (role) {
+            case HEADS_COLUMN -> object.add("/A<</O/Table/Scope/Column>>");
+            case HEADS_ROW -> object.add("/A<</O/Table/Scope/Row>>");
+            case SECTION, TITLE, HEADING, PARAGRAPH, TABLE, ROW, CELL -> object;
+        };
     }
 }

@@ -1,10 +1,5 @@
 package tamabako.paper.pdf;
 
-import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jspecify.annotations.Nullable;
 import tamabako.paper.figures.Cells;
 import tamabako.paper.layout.Face;
@@ -16,66 +11,83 @@ final class TextPen {
 
     /// What digits are moved together so that each takes one cell. Only the narrow 1 and the signs
     /// need a move of their own.
-    private static final double CLOSER =
-            Cells.DIGIT - Cells.NARROWED * PrintFonts.SHARED.width(Face.REGULAR, "0");
+    private static final double CLOSER = Cells.DIGIT - advance('0');
 
-    private final PDPageContentStream stream;
+    private final Bytes content;
     private final DocumentFonts fonts;
     private final double height;
-    private @Nullable PDFont font;
+    private DocumentFonts.@Nullable Used font;
     private double size;
     private double narrowed = 1;
     private double spacing;
     private Ink ink = Ink.BLACK;
 
-    TextPen(PDPageContentStream stream, DocumentFonts fonts, double height) {
-        this.height = height;
-        this.stream = stream;
+    TextPen(Bytes content, DocumentFonts fonts, double height) {
+        this.content = content;
         this.fonts = fonts;
+        this.height = height;
     }
 
-    void write(Mark.Words words) throws IOException {
-        stream.beginText();
-        use(fonts.fontFor(words.face(), words.text()), words.size(), words.ink());
+    void write(Mark.Words words) {
+        content.add("BT ");
+        DocumentFonts.Used used = fonts.fontFor(words.face(), words.text());
+        use(used, words.size(), words.ink());
         narrow(1, 0);
         at(words.x(), words.baseline());
-        stream.showText(words.text());
-        stream.endText();
+        content.add('(');
+        String text = words.text();
+        for (int i = 0; i < text.length(); ) {
+            int character = text.codePointAt(i);
+            glyph(used.glyph(character));
+            i += Character.charCount(character);
+        }
+        content.add(")Tj ET\n");
     }
 
-    void write(Mark.Figures figures) throws IOException {
-        double size = figures.size();
-        stream.beginText();
-        use(fonts.fontFor(Face.REGULAR, figures.text()), size, Ink.BLACK);
-        narrow(Cells.NARROWED, CLOSER * size / Cells.NARROWED);
+    void write(Mark.Figures figures) {
+        double wanted = figures.size();
+        content.add("BT ");
+        DocumentFonts.Used used = fonts.fontFor(Face.REGULAR, figures.text());
+        use(used, wanted, Ink.BLACK);
+        narrow(Cells.NARROWED, CLOSER * wanted / Cells.NARROWED);
         double inset = inset(figures.text().charAt(0));
-        at(figures.x() + size * inset, figures.baseline());
-        stream.showTextWithPositioning(inCells(figures.text(), inset));
-        stream.endText();
+        at(figures.x() + wanted * inset, figures.baseline());
+        inCells(used, figures.text(), inset);
+        content.add("TJ ET\n");
     }
 
     /// The runs of figures that follow each other by themselves, and between them how far to move
     /// back, in thousandths of the size.
-    private static Object[] inCells(String text, double from) {
-        List<Object> shown = new ArrayList<>();
-        StringBuilder run = new StringBuilder();
+    private void inCells(DocumentFonts.Used used, String text, double from) {
+        content.add("[(");
         double cell = 0;
         double pen = from;
         for (int i = 0; i < text.length(); i++) {
             char character = text.charAt(i);
             long back = Math.round((pen - cell - inset(character)) / Cells.NARROWED * 1000);
             if (back != 0) {
-                shown.add(run.toString());
-                shown.add((float) back);
-                run.setLength(0);
+                content.add(')').whole(back).add('(');
                 pen -= back * Cells.NARROWED / 1000;
             }
-            run.append(character);
+            glyph(used.glyph(character));
             pen += advance(character) + CLOSER;
             cell += Cells.width(character);
         }
-        shown.add(run.toString());
-        return shown.toArray();
+        content.add(")]");
+    }
+
+    /// A glyph by its number, two bytes within a string.
+    private void glyph(int number) {
+        inString(number >> 8);
+        inString(number & 0xFF);
+    }
+
+    private void inString(int value) {
+        switch (value) {
+            case '(', ')', '\\' -> content.add('\\').add(value);
+            case '\r' -> content.add("\\r");
+            default -> content.add(value);
+        }
     }
 
     private static double inset(char character) {
@@ -83,32 +95,32 @@ final class TextPen {
     }
 
     private static double advance(char character) {
-        return Cells.NARROWED * PrintFonts.SHARED.width(Face.REGULAR, String.valueOf(character));
+        return Cells.NARROWED * PrintFonts.SHARED.advance(Face.REGULAR, character);
     }
 
-    private void at(double x, double baseline) throws IOException {
-        stream.newLineAtOffset((float) x, (float) (height - baseline));
+    private void at(double x, double baseline) {
+        content.length(x).length(height - baseline).add("Td ");
     }
 
-    private void use(PDFont wanted, double wantedSize, Ink wantedInk) throws IOException {
+    private void use(DocumentFonts.Used wanted, double wantedSize, Ink wantedInk) {
         if (!wanted.equals(font) || wantedSize != size) {
-            stream.setFont(wanted, (float) wantedSize);
+            content.add('/').add(wanted.name()).add(' ').factor(wantedSize).add("Tf ");
             font = wanted;
             size = wantedSize;
         }
         if (wantedInk != ink) {
-            stream.setNonStrokingColor(wantedInk.gray());
+            content.factor(wantedInk.gray()).add("g ");
             ink = wantedInk;
         }
     }
 
-    private void narrow(double wanted, double wantedSpacing) throws IOException {
+    private void narrow(double wanted, double wantedSpacing) {
         if (wanted != narrowed) {
-            stream.setHorizontalScaling((float) (100 * wanted));
+            content.factor(100 * wanted).add("Tz ");
             narrowed = wanted;
         }
         if (wantedSpacing != spacing) {
-            stream.setCharacterSpacing((float) wantedSpacing);
+            content.factor(wantedSpacing).add("Tc ");
             spacing = wantedSpacing;
         }
     }
