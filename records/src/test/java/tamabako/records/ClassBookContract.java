@@ -305,10 +305,7 @@ abstract class ClassBookContract {
             assertThat(book.templates().find(first.id()))
                     .contains(
                             new Template(
-                                    first.id(),
-                                    "Tuesday 火曜",
-                                    "rows=6",
-                                    TUESDAY.plusSeconds(60)));
+                                    first.id(), "Tuesday 火曜", "rows=6", TUESDAY.plusSeconds(60)));
             book.templates().remove(first.id());
             assertThat(book.templates().find(first.id())).isEmpty();
         }
@@ -330,8 +327,8 @@ abstract class ClassBookContract {
 
     @Test
     void papersAreFoundByTheirPrintedNamesWithAllThatTheyAsk() {
-        String yaml = LadderTexts.text("abacus-one-sheet");
         List<Paper> papers = papers();
+        String yaml = LadderTexts.text(papers.getFirst().ladder());
         KeptPapers kept = new KeptPapers("K7QM-29XF", yaml, TUESDAY, papers);
         try (ClassBook book = ClassBook.open(fresh())) {
             book.papers().keep(kept);
@@ -353,14 +350,14 @@ abstract class ClassBookContract {
 
     /// Two forms of a grade that has a slip pad.
     private static List<Paper> papers() {
-        Ladder ladder = Ladders.ladder("abacus-one-sheet").orElseThrow();
+        Ladder ladder = Ladders.ladder("abacus-by-sections").orElseThrow();
         Grade grade =
                 ladder.grades().stream()
                         .filter(one ->
                                 one.sections().stream()
                                         .flatMap(section -> section.batches().stream())
-                                        .anyMatch(batch ->
-                                                batch.format() instanceof Format.PadLines))
+                                        .anyMatch(
+                                                batch -> batch.format() instanceof Format.PadLines))
                         .findFirst()
                         .orElseThrow();
         PaperMaker maker = PaperMaker.of(ladder.id(), grade);

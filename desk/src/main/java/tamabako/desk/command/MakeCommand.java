@@ -47,7 +47,7 @@ import tamabako.problems.words.ProblemWords;
             "Examples:",
             "  tamabako make @tuesday.wish",
             "  tamabako make --wish tuesday.json --count 20",
-            "  tamabako make --ladder abacus-one-sheet --grade kyu-3 --section columns",
+            "  tamabako make --ladder abacus-one-sheet --grade 3 --section columns",
             "  tamabako make --rows 5 --digits 2 --minus 2 --techniques direct,five-complement",
             "  tamabako make --kind product --multiplicand 3 --multiplier 2 --count 20 --seed 7",
             "",

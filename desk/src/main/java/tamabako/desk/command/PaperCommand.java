@@ -47,8 +47,8 @@ import tamabako.problems.words.ProblemWords;
             "",
             "Examples:",
             "  tamabako paper first-steps step-3 -o step-3.pdf",
-            "  tamabako paper abacus-one-sheet kyu-3 --forms 4 --page b4 -o forms.pdf",
-            "  tamabako paper abacus-one-sheet kyu-3 --count 1000 --folder papers --json > papers.jsonl",
+            "  tamabako paper abacus-one-sheet 3 --forms 4 --page b4 -o forms.pdf",
+            "  tamabako paper abacus-one-sheet 3 --count 1000 --folder papers --json > papers.jsonl",
             "",
             "Exits with 0, with 1 if there are no such papers (the reason is told), or with 2."
         })
@@ -209,7 +209,7 @@ public final class PaperCommand implements Callable<Integer> {
 
     private void write(List<Paper> papers) throws IOException {
         PaperPrintWish wish = new PaperPrintWish(language, parts, size, page, title, date);
-        Progress printed = new Progress(err(), "papers printed");
+        Progress printed = new Progress(err(), "parts of papers");
         if (output.isPresent()) {
             Target.write(
                     output.get(),

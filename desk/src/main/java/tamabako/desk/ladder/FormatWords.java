@@ -3,6 +3,7 @@ package tamabako.desk.ladder;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tamabako.desk.web.Words;
@@ -16,6 +17,7 @@ import tamabako.problems.grade.Lengths;
 import tamabako.problems.grade.Pass;
 import tamabako.problems.grade.Signs;
 import tamabako.problems.grade.Span;
+import tamabako.problems.words.ProblemWords;
 
 /// Says what a grade asks, in the words of the page.
 public final class FormatWords {
@@ -36,11 +38,11 @@ public final class FormatWords {
             case Format.Quotients quotients ->
                     words.say("format.quotients", count, joined(quotients(quotients)));
             case Format.Roots roots ->
-                    words.say("format.roots-" + roots.degree(), count, span(roots.digits()));
+                    words.say("format.roots-" + roots.degree(), count, digits(roots.digits()));
             case Format.PadLines lines -> words.say("format.pads", count, joined(pads(lines)));
             case Format.Stories stories -> words.say("format.stories", count, stories.level());
             case Format.Readings readings ->
-                    words.say("format.readings", count, span(readings.digits()));
+                    words.say("format.readings", count, digits(readings.digits()));
         };
     }
 
@@ -54,23 +56,22 @@ public final class FormatWords {
     }
 
     private String lengths(Lengths lengths) {
+        String rows = words.count("rows", lengths.rows());
+        String digits = digits(lengths.digits());
         return switch (lengths) {
-            case Lengths.Equal(int rows, int length) -> words.say("lengths.equal", rows, length);
-            case Lengths.Between(int rows, Span digits) ->
-                    words.say("lengths.between", rows, span(digits));
-            case Lengths.InAll(int rows, Span digits, int ji) ->
-                    words.say("lengths.in-all", rows, span(digits), ji);
+            case Lengths.Equal _, Lengths.Between _ -> words.say("lengths.plain", rows, digits);
+            case Lengths.InAll inAll -> words.say("lengths.in-all", rows, digits, inAll.ji());
             case Lengths.Table table ->
                     words.say(
                             "lengths.table",
-                            table.rows(),
+                            rows,
                             joined(
                                     table.rowsByDigits().entrySet().stream()
                                             .map(line ->
                                                     words.say(
                                                             "lengths.line",
                                                             line.getValue(),
-                                                            line.getKey()))
+                                                            digits(Span.of(line.getKey()))))
                                             .toList()));
         };
     }
@@ -84,7 +85,11 @@ public final class FormatWords {
 
     private void signs(Signs signs, List<String> parts) {
         if (signs.mixed().count() > 0) {
-            parts.add(words.say("format.mixed", signs.mixed().count(), span(signs.minusRows())));
+            parts.add(
+                    words.say(
+                            "format.mixed",
+                            signs.mixed().count(),
+                            counted("minus-rows", signs.minusRows())));
         }
         if (signs.negative().count() > 0) {
             parts.add(words.say("format.negative", signs.negative().count()));
@@ -109,7 +114,9 @@ public final class FormatWords {
         return joined(
                 techniques.stream()
                         .sorted()
-                        .map(technique -> words.say("technique." + technique.word()))
+                        .map(technique ->
+                                ProblemWords.of(words.language())
+                                        .say("technique." + technique.word(), Map.of()))
                         .toList());
     }
 
@@ -143,13 +150,17 @@ public final class FormatWords {
             parts.add(words.say("format.decimals", answers.decimals()));
         }
         answers.rounded()
-                .ifPresent(rounded -> parts.add(words.say("format.rounded", rounded.places())));
+                .ifPresent(rounded ->
+                        parts.add(
+                                rounded.places() == 0
+                                        ? words.say("format.rounded-whole")
+                                        : words.say("format.rounded", rounded.places())));
     }
 
     private List<String> pads(Format.PadLines lines) {
         List<String> parts = new ArrayList<>();
         parts.add(words.say("format.pad", lines.leaves(), lines.padLeaves(), lines.lines()));
-        parts.add(words.say("format.digits", span(lines.digits())));
+        parts.add(digits(lines.digits()));
         amounts(lines.amounts(), parts);
         return parts;
     }
@@ -194,6 +205,17 @@ public final class FormatWords {
 
     private String joined(List<String> parts) {
         return String.join(words.say("list.between"), parts);
+    }
+
+    private String digits(Span span) {
+        return counted("digits", span);
+    }
+
+    /// So many of something, such as "1 digit" or "2 to 4 digits".
+    private String counted(String key, Span span) {
+        return span.isOne()
+                ? words.count(key, span.least())
+                : words.say(key + ".span", span.least(), span.most());
     }
 
     private String span(Span span) {

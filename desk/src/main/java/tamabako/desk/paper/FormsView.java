@@ -22,6 +22,8 @@ public record FormsView(
         Map<String, String> spreads,
         List<String> sections) {
 
+    private static final int LETTERS = 26;
+
     public FormsView {
         forms = List.copyOf(forms);
         spreads = Map.copyOf(spreads);
@@ -45,6 +47,11 @@ public record FormsView(
 
         public FormView {
             steps = Map.copyOf(steps);
+        }
+
+        /// The letter that is printed on it, A for the first; a number after Z.
+        public String letter() {
+            return form <= LETTERS ? String.valueOf((char) ('A' + form - 1)) : "" + form;
         }
 
         /// How many steps are by that technique.

@@ -58,7 +58,8 @@ public final class PaperPages implements Routes {
                 Route.get("/papers", this::choose),
                 Route.post("/papers", this::make),
                 Route.get("/papers/{id}", this::show),
-                Route.get("/papers/{id}.pdf", this::print));
+                Route.get("/papers/{id}.pdf", this::print),
+                Route.get("/papers/{id}/report.pdf", this::printReport));
     }
 
     @Override
@@ -148,7 +149,12 @@ public final class PaperPages implements Routes {
         return switch (PaperForms.of(maker).make(ids, secureBits.getAsLong(), List.of())) {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);
             case FormsMade.NotMade(PaperMade.Reason reason) -> {
-                form.blame("grade", ProblemWords.of(request.words().language()).say(reason));
+                String said = ProblemWords.of(request.words().language()).say(reason);
+                if (forms > 1) {
+                    form.blame("forms", request.words().say("papers.fewer-forms", said));
+                } else {
+                    form.blame("grade", said);
+                }
                 yield page(400, request, form, Optional.empty());
             }
         };
@@ -180,6 +186,12 @@ public final class PaperPages implements Routes {
     private Reply print(Request request) {
         return shelf.find(request.part("id"))
                 .map(kept -> PaperPdf.reply(kept, request))
+                .orElseGet(() -> missing(request));
+    }
+
+    private Reply printReport(Request request) {
+        return shelf.find(request.part("id"))
+                .map(kept -> PaperPdf.report(kept, request))
                 .orElseGet(() -> missing(request));
     }
 

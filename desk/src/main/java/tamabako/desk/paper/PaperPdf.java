@@ -2,6 +2,7 @@ package tamabako.desk.paper;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -14,12 +15,15 @@ import java.util.function.Function;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
+import tamabako.paper.FormReportPrint;
 import tamabako.paper.PaperPrint;
 import tamabako.paper.wish.PageSize;
 import tamabako.paper.wish.PaperPart;
 import tamabako.paper.wish.PaperPrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.paper.wish.Unprintable;
+import tamabako.problems.grade.Grade;
+import tamabako.problems.setting.FormReport;
 import tamabako.problems.setting.Paper;
 import tamabako.records.KeptPapers;
 
@@ -49,14 +53,29 @@ final class PaperPdf {
                         page.get(),
                         Optional.empty(),
                         Optional.empty());
-        return print(papers, wish, kept.id(), request);
+        return print(out -> PaperPrint.write(papers, wish, out), kept.id(), request);
     }
 
-    private static Reply print(
-            List<Paper> papers, PaperPrintWish wish, String name, Request request) {
+    /// What each form asks of a pupil, side by side, as PDF: `/papers/K7QM-29XF/report.pdf`.
+    static Reply report(KeptPapers kept, Request request) {
+        FormReport report = FormReport.of(kept.papers());
+        Grade grade = kept.papers().getFirst().grade();
+        PaperPrintWish wish = PaperPrintWish.ENGLISH.in(request.words().language());
+        return print(
+                out -> FormReportPrint.write(report, grade, wish, out),
+                kept.id() + "-report",
+                request);
+    }
+
+    /// Something that writes a PDF.
+    private interface Printing {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static Reply print(Printing printing, String name, Request request) {
         try {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            PaperPrint.write(papers, wish, pdf);
+            printing.write(pdf);
             String file = "inline; filename=\"" + name + ".pdf\"";
             return new Reply.Bytes(
                     200, "application/pdf", Map.of("Content-Disposition", file), pdf.toByteArray());

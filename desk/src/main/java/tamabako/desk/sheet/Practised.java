@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import tamabako.frame.Technique;
 import tamabako.frame.Unworkable;
-import tamabako.problems.PadLine;
 import tamabako.problems.Problem;
 import tamabako.problems.Story;
 import tamabako.problems.effort.Effort;
@@ -51,10 +50,5 @@ public record Practised(
         } catch (Unworkable _) {
             return Effort.NONE;
         }
-    }
-
-    /// Whether the numbers stand on a slip pad.
-    static boolean isOnPad(Problem problem) {
-        return problem.terms().told().orElse(null) instanceof PadLine;
     }
 }

@@ -73,9 +73,6 @@ public final class SheetPages implements Routes {
         WishForm asked = new WishForm(request, ladders);
         Drawn drawn = Drawn.of(request.form(), seeds);
         Granting granting = Granting.of(asked, drawn, request.words());
-        if (granting.problems().stream().anyMatch(Practised::isOnPad)) {
-            asked.form().blame("section", request.words().say("make.on-pad"));
-        }
         if (!asked.form().isGood()) {
             return page(request, asked, drawn, granting);
         }

@@ -28,7 +28,7 @@ final class WishForm {
 
     WishForm(Request request, KnownLadders ladders) {
         this.form = new Form(request, usual(request.words()));
-        this.by = form.word("by", MakeView.WAYS);
+        this.by = form.text("by").isEmpty() ? "free" : form.word("by", MakeView.WAYS);
         this.section = SectionChoice.of(ladders, form);
         boolean counts = !by.equals("section");
         this.count = counts ? form.whole("count", 1, MOST_PROBLEMS) : section.section().count();

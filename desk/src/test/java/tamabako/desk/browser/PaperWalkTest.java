@@ -46,15 +46,16 @@ class PaperWalkTest {
             scene.open("/ladders");
             scene.look("ladders");
             page.locator("a[href='/ladders/first-steps']").click();
-            page.locator("#step-3 > summary").click();
-            assertThat(page.locator("#step-3 .unconfirmed").first()).isVisible();
+            page.locator("#step-11 > summary").click();
+            assertThat(page.locator("#step-11 .unconfirmed").first()).isVisible();
             scene.look("ladder");
 
-            page.locator("#step-3 a[href^='/papers']").click();
-            page.locator("input[name=grade][value=step-3]").check();
+            page.locator("#step-11 a[href^='/papers']").click();
+            page.locator("input[name=grade][value=step-11]").check();
             page.locator("#forms").fill("3");
             scene.look("papers");
             page.locator("form[action='/papers'][method=post] button").click();
+            page.waitForURL(Pattern.compile("/papers/[A-Z0-9-]+$"));
 
             assertThat(page.locator(".report tbody tr")).hasCount(3);
             scene.look("forms");
@@ -62,6 +63,9 @@ class PaperWalkTest {
                     page.request().get(page.url() + ".pdf?part=paper&part=key&language=ja&page=b4");
             assertThat(pdf.status()).isEqualTo(200);
             assertThat(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+
+            APIResponse report = page.request().get(page.url() + "/report.pdf");
+            assertThat(report.status()).isEqualTo(200);
 
             String address = page.url();
             String number = page.locator(".paper-id").nth(1).innerText();
@@ -97,7 +101,7 @@ class PaperWalkTest {
     void oneProblemIsExchangedInItsPlace() {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
             Page page = scene.page();
-            scene.open("/make?seed=12");
+            scene.open("/make?kind=quotient&divisor=2&quotient=3&seed=12");
             String second = page.locator(".problem").nth(1).innerText();
             String third = page.locator(".problem").nth(2).innerText();
             page.locator("button[name=another][value='3']").click();
@@ -105,7 +109,10 @@ class PaperWalkTest {
             assertThat(page.locator(".problem").nth(2)).not().hasText(third);
             assertThat(page.locator("button[name=another][value='3']")).isFocused();
             assertThat(page.locator(".problem").nth(1).innerText()).isEqualTo(second);
-            assertThat(page.url()).contains("swaps=3-1").contains("seed=12").doesNotContain("another");
+            assertThat(page.url())
+                    .contains("swaps=3-1")
+                    .contains("seed=12")
+                    .doesNotContain("another");
             String exchanged = page.locator(".problem").nth(2).innerText();
             page.reload();
             assertThat(page.locator(".problem").nth(2).innerText()).isEqualTo(exchanged);
@@ -158,6 +165,19 @@ class PaperWalkTest {
             scene.look("own-ladder");
             page.locator("form[action$='/remove'] button").click();
             assertThat(page.locator("a[href='/ladders/" + name + "']")).hasCount(0);
+        }
+    }
+
+    @Test
+    void moreFormsThanThereAreProblemsForAreRefusedWithTheReason() {
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+            Page page = scene.page();
+            scene.open("/papers?ladder=first-steps&grade=step-2");
+            page.locator("#forms").fill("20");
+            page.locator("form[action='/papers'][method=post] button").click();
+            assertThat(page.locator("#forms-note")).containsText("fewer forms");
+            assertThat(page.locator("input[name=grade][value=step-2]")).isChecked();
+            scene.look("too-many-forms");
         }
     }
 }

@@ -94,7 +94,7 @@ class HostileRequestsTest {
                     /make?rows=%FF         | 400 | address cannot be read
                     /make?by=magic         | 400 | Choose one of these
                     /make?ji=many          | 400 | whole number from 1 to 480
-                    /make?another=99999&seed=1&swaps=9999-99.x | 200 | 10 problems
+                    /make?kind=product&another=99999&seed=1&swaps=9999-99.x.0-0 | 200 | 10 problems
                     /papers/NO-SUCH        | 404 | There are no papers
                     /papers/NO-SUCH.pdf    | 404 | There are no papers
                     /papers?find=7KMX-2P9T-HC4R | 404 | paper

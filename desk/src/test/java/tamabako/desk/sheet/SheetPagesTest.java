@@ -218,7 +218,11 @@ class SheetPagesTest {
         String section = "by=section&ladder=first-steps&grade=step-3&section=practice&seed=4";
         MakeView view = make(section);
         assertThat(view.problems()).hasSize(20);
-        assertThat(view.sections().asks()).hasSize(2).allMatch(line -> line.contains("10 columns"));
+        assertThat(view.sections().asks())
+                .containsExactly(
+                        "5 columns: 2 rows of 1 digit, 5 of them with 1 minus row, only direct moves",
+                        "15 columns: 3 rows of 1 digit, 15 of them with 1 to 2 minus rows, only direct"
+                                + " moves");
         assertThat(make(section + "&another=20").problems().subList(0, 19))
                 .isEqualTo(view.problems().subList(0, 19));
         Reply.SeeOther on = (Reply.SeeOther) ask(Verb.POST, "/sheets", section);
@@ -236,9 +240,10 @@ class SheetPagesTest {
     @Test
     void furtherConditionsAreKept() {
         MakeView view =
-                make("kind=column&rows=4&least=2&most=4&ji=12&answer=4&technique=direct"
-                        + "&technique=five-complement&technique=ten-complement"
-                        + "&technique=ten-with-five&seed=3");
+                make(
+                        "kind=column&rows=4&least=2&most=4&ji=12&answer=4&technique=direct"
+                                + "&technique=five-complement&technique=ten-complement"
+                                + "&technique=ten-with-five&seed=3");
         assertThat(view.problems()).hasSize(10);
         for (Practised problem : view.problems()) {
             assertThat(String.join("", problem.shown().rows()).replace(",", "")).hasSize(12);

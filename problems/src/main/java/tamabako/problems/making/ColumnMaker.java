@@ -84,8 +84,11 @@ final class ColumnMaker {
     }
 
     private boolean add(long[] rows) {
+        if (!seen.add(LongBuffer.wrap(rows))) {
+            return false;
+        }
         Column column = column(rows);
-        return !avoided.contains(column) && seen.add(LongBuffer.wrap(rows)) && problems.add(column);
+        return !avoided.contains(column) && problems.add(column);
     }
 
     private Column column(long[] rows) {

@@ -37,8 +37,8 @@ public sealed interface Custom extends Sayable {
     /// No more than one in five of the factors, or of the divisors and quotients, begins with 1.
     record FewLeadingOnes() implements Custom {}
 
-    /// The answers begin with different digits where they can: no first digit stands more than once
-    /// oftener than the share of nine.
+    /// The answers begin with different digits where they can: no first digit stands oftener than
+    /// its share of nine and once more, or than in one answer of five where that is more.
     record DifferentFirstDigits() implements Custom {}
 
     /// Each split of the digits between the two numbers comes equally often, as far as the count

@@ -64,7 +64,7 @@ final class Keeping {
     private static boolean areDifferent(List<Problem> set) {
         int[] counts = new int[10];
         set.forEach(problem -> counts[Look.answerFigures(problem).charAt(0) - '0']++);
-        int most = Math.ceilDiv(set.size(), 9) + 1;
+        int most = Math.max(Math.ceilDiv(set.size(), 9) + 1, Math.ceilDiv(set.size(), 5));
         return IntStream.of(counts).allMatch(count -> count <= most);
     }
 }

@@ -91,7 +91,10 @@ final class Nearby {
             case TechniqueCount(Technique technique, int least, int most)
                     when most < HandCondition.ANY ->
                     Stream.of(new TechniqueCount(technique, least, most + by));
-            case CarryRun(int rods) when rods > by -> Stream.of(new CarryRun(rods - by));
+            case CarryRun(int least, int most) when least > by ->
+                    Stream.of(new CarryRun(least - by, most));
+            case CarryRun(int least, int most) when most < HandCondition.ANY ->
+                    Stream.of(new CarryRun(least, most + by));
             case Strokes(int least, int most) ->
                     Stream.of(new Strokes(least - by * least / 20, most + by * most / 20));
             case DigitsEach(int least, int most) ->

@@ -21,7 +21,7 @@ record CustomaryColumns(ColumnWish bare, int count) {
         int enough = makes(plain, ColumnBatch.wished(count)) ? ColumnBatch.wished(count) : count;
         ColumnWish all = bare.with(signs());
         for (Condition custom : customs()) {
-            all = all.with(custom);
+            all = isAsked(custom, all) ? all : all.with(custom);
         }
         ReadyMaker kept = ReadyMaker.of(all);
         return makes(kept, enough) ? kept : inTurn(plain, enough);
@@ -33,13 +33,19 @@ record CustomaryColumns(ColumnWish bare, int count) {
         ColumnWish wish = keepsSigns ? bare.with(signs()) : bare;
         ReadyMaker kept = keepsSigns ? signed : plain;
         for (Condition custom : customs()) {
-            ReadyMaker more = ReadyMaker.of(wish.with(custom));
-            if (makes(more, enough)) {
-                wish = wish.with(custom);
-                kept = more;
+            ColumnWish more = wish.with(custom);
+            ReadyMaker maker = ReadyMaker.of(more);
+            if (!isAsked(custom, wish) && makes(maker, enough)) {
+                wish = more;
+                kept = maker;
             }
         }
         return kept;
+    }
+
+    /// Of customs about the same the strictest that can be kept is listed first.
+    private static boolean isAsked(Condition custom, ColumnWish wish) {
+        return wish.conditions().stream().anyMatch(custom::isAboutSame);
     }
 
     private Signs signs() {

@@ -15,8 +15,11 @@ import tamabako.problems.making.draw.Draws;
 /// @param sets the sets in their order
 record FactorBatch(List<FactorSet> sets) implements BatchMaker {
 
-    /// Sets drawn before one that misses a custom has to do.
+    /// Sets drawn before one that misses a custom has to do, and before one that lacks what the
+    /// grade asks.
     private static final int TRIES = 5;
+
+    private static final int TRIES_FOR_GRADE = 100;
 
     static FactorBatch of(Format.Products format, int count, boolean isFirst) {
         return new FactorBatch(FactorSet.each(format, count, isFirst));
@@ -54,19 +57,21 @@ record FactorBatch(List<FactorSet> sets) implements BatchMaker {
 
     private static Made make(FactorSet set, Draws draws, Sums taken) {
         Made best = drawn(set.wish(), set.count(), draws, taken);
+        Made next = best;
         double fewest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < TRIES && fewest > 0; i++) {
-            Made made = i == 0 ? best : drawn(set.wish(), set.count(), draws, taken);
-            if (made instanceof Made.Found(List<Problem> problems, long seed)) {
-                FactorChoice choice =
-                        new FactorChoice(
-                                problems, spare(set, draws, taken, problems), set.customs());
-                List<Problem> chosen = choice.best(draws);
-                if (choice.missed() < fewest) {
-                    fewest = choice.missed();
-                    best = new Made.Found(chosen, seed);
-                }
+        for (int i = 0; next instanceof Made.Found(List<Problem> problems, long seed); i++) {
+            FactorChoice choice =
+                    new FactorChoice(problems, spare(set, draws, taken, problems), set.customs());
+            List<Problem> chosen = choice.best(draws);
+            if (choice.missed() < fewest) {
+                fewest = choice.missed();
+                best = new Made.Found(chosen, seed);
             }
+            int tries = fewest >= FactorChoice.LACKING ? TRIES_FOR_GRADE : TRIES;
+            if (fewest == 0 || i >= tries - 1) {
+                return best;
+            }
+            next = drawn(set.wish(), set.count(), draws, taken);
         }
         return best;
     }

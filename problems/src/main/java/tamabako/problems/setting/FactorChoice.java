@@ -17,8 +17,9 @@ final class FactorChoice {
     /// Changes tried before what was found has to do.
     private static final int TRIES = 2_000;
 
-    /// A grade asks for roundings, the rest is custom.
-    private static final double SORT_MISSED = 4;
+    /// What a set misses at the least where it lacks a problem of a sort that is asked for: more
+    /// than all other customs together.
+    static final double LACKING = 1_000;
 
     private final List<Problem> problems = new ArrayList<>();
     private final List<Look> looks = new ArrayList<>();
@@ -72,12 +73,7 @@ final class FactorChoice {
     /// What the set misses.
     double missed() {
         List<Look> set = looks.subList(0, count);
-        return FactorBalance.missed(set) + SORT_MISSED * customs.missed(set);
-    }
-
-    /// Whether it has too few problems of a sort that is asked for.
-    boolean lacks() {
-        return customs.missed(looks.subList(0, count)) > 0;
+        return FactorBalance.missed(set) + LACKING * customs.missed(set);
     }
 
     private void swap(int place, int other) {

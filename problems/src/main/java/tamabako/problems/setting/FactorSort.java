@@ -18,7 +18,7 @@ final class FactorSort {
         return switch (problem) {
             case Product product -> ofProduct(product);
             case Quotient quotient -> ofQuotient(quotient);
-            case Root root -> "root %d %d".formatted(root.degree(), length(root));
+            case Root root -> "root %d %d".formatted(root.degree(), length(root.answer().value()));
             default -> throw new IllegalArgumentException("No factors in " + problem);
         };
     }
@@ -30,8 +30,8 @@ final class FactorSort {
         int places = Math.max(multiplicand.scale(), multiplier.scale());
         return "product %s %s%s%s%s"
                 .formatted(
-                        figures(multiplicand).length(),
-                        figures(multiplier).length(),
+                        length(multiplicand),
+                        length(multiplier),
                         places > 0 ? " decimals" : "",
                         rounded(product, product.answer().value().compareTo(exact)),
                         hasZero(multiplicand) || hasZero(multiplier) ? " zero" : "");
@@ -42,8 +42,8 @@ final class FactorSort {
         int places = Math.max(quotient.dividend().scale(), quotient.divisor().scale());
         return "quotient %s %s%s%s%s%s"
                 .formatted(
-                        figures(quotient.divisor()).length(),
-                        figures(answer).length(),
+                        length(quotient.divisor()),
+                        length(answer),
                         places > 0 ? " decimals" : "",
                         rounded(
                                 quotient,
@@ -61,8 +61,9 @@ final class FactorSort {
         return problem.answer().value().scale() < places ? " short" : "";
     }
 
-    private static int length(Root root) {
-        return root.answer().value().precision();
+    /// How many digits a number has: of a whole number all, of others without zeros at the front.
+    private static int length(BigDecimal number) {
+        return number.precision();
     }
 
     private static boolean hasZero(BigDecimal number) {

@@ -1,12 +1,7 @@
 package tamabako.problems.story;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /// The templates of one file, and the names of the children in them.
 ///
@@ -14,7 +9,7 @@ import java.util.Objects;
 public record StoryTemplates(List<Map<String, String>> names, List<StoryTemplate> templates) {
 
     private static final class Usual {
-        static final StoryTemplates TEMPLATES = shipped();
+        static final StoryTemplates TEMPLATES = read(StoryTexts.shipped());
     }
 
     public StoryTemplates {
@@ -37,14 +32,5 @@ public record StoryTemplates(List<Map<String, String>> names, List<StoryTemplate
     /// The templates for one grade, in their order.
     public List<StoryTemplate> ofGrade(int grade) {
         return templates.stream().filter(template -> template.grade() == grade).toList();
-    }
-
-    private static StoryTemplates shipped() {
-        try (InputStream stream =
-                Objects.requireNonNull(StoryTemplates.class.getResourceAsStream("stories.yaml"))) {
-            return read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
     }
 }

@@ -45,8 +45,9 @@ final class Contradictions {
             case HandCondition.OnlyTechniques(var techniques) -> techniques.isEmpty();
             case HandCondition.TechniqueCount(Technique technique, int least, int most) ->
                     least > most || (least > 0 && !asked.allowed().contains(technique));
-            case HandCondition.CarryRun(int rods) ->
-                    rods > 0 && (!asked.passesTen() || rods > mostAnswerDigits());
+            case HandCondition.CarryRun(int least, int most) ->
+                    least > most
+                            || (least > 0 && (!asked.passesTen() || least > mostAnswerDigits()));
             case HandCondition.Strokes(int least, int most) ->
                     least > most || most < rows || least > 2L * mostSteps();
         };

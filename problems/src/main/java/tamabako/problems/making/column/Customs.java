@@ -26,7 +26,8 @@ public final class Customs {
     /// in one place, last digits mixed, a total that is not round, and digits that come about
     /// equally often where there are many.
     public static List<Condition> ofPapers(Shape shape) {
-        List<Condition> customs = new ArrayList<>(ofPractice(shape));
+        List<Condition> customs = new ArrayList<>();
+        customs.add(new DigitCondition.RowsDiffer(shape.mustBeAlike()));
         customs.add(new DigitCondition.LeadsDiffer());
         customs.add(new DigitCondition.NoRepeatedDigit());
         customs.add(new DigitCondition.NoCounting());
@@ -41,7 +42,8 @@ public final class Customs {
         return customs;
     }
 
-    /// What is kept to even on a practice sheet: no two rows alike, or else as few as can be.
+    /// What is kept to even on a practice sheet: no two rows alike, or else as few as can be. Of
+    /// these only the first that can be kept is asked.
     public static List<Condition> ofPractice(Shape shape) {
         int alike = shape.mustBeAlike();
         return IntStream.rangeClosed(alike, alike + MORE_ALIKE)

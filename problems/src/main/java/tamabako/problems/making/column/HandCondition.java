@@ -30,8 +30,22 @@ public sealed interface HandCondition extends Condition {
         }
     }
 
-    /// Somewhere a carry or a borrow runs on over at least so many rods: over two in 95 + 7.
-    record CarryRun(int rods) implements HandCondition {}
+    /// The longest carry or borrow runs on over `least` to `most` rods: over two in 95 + 7, over
+    /// one in 15 + 7, over none where there is none.
+    record CarryRun(int least, int most) implements HandCondition {
+
+        /// Somewhere one runs on over at least so many rods.
+        public CarryRun(int least) {
+            this(least, ANY);
+        }
+
+        @Override
+        public String template() {
+            return most == 0
+                    ? "condition.no-carry"
+                    : "condition.carry-run-" + Bound.of(least, most);
+        }
+    }
 
     /// All rows, the first included, take `least` to `most` strokes; the upper bead of a rod is
     /// one, lower beads of a rod moved together are one.

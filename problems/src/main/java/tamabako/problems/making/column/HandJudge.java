@@ -14,15 +14,20 @@ final class HandJudge {
             case HandCondition.OnlyTechniques(Set<Technique> allowed) -> other(allowed, facts);
             case HandCondition.TechniqueCount(Technique technique, int least, int most) ->
                     counted(technique, facts.count(technique), least, most);
-            case HandCondition.CarryRun(int rods) ->
-                    facts.longestRun() >= rods
-                            ? Optional.empty()
-                            : Optional.of(new Missed.ShortCarries(facts.longestRun(), rods));
+            case HandCondition.CarryRun(int least, int most) ->
+                    run(facts.longestRun(), least, most);
             case HandCondition.Strokes(int least, int most) ->
                     facts.strokes() >= least && facts.strokes() <= most
                             ? Optional.empty()
                             : Optional.of(new Missed.StrokeCount(facts.strokes(), least, most));
         };
+    }
+
+    private static Optional<Missed> run(int rods, int least, int most) {
+        if (rods < least) {
+            return Optional.of(new Missed.ShortCarries(rods, least));
+        }
+        return rods > most ? Optional.of(new Missed.LongCarries(rods, most)) : Optional.empty();
     }
 
     private static Optional<Missed> other(Set<Technique> allowed, Facts facts) {

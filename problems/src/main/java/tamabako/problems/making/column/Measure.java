@@ -45,8 +45,8 @@ interface Measure {
             }
             case HandCondition.TechniqueCount(Technique technique, int least, int most) ->
                     facts -> beyond(facts.count(technique), least, most);
-            case HandCondition.CarryRun(int rods) ->
-                    facts -> Math.max(0, rods - facts.longestRun());
+            case HandCondition.CarryRun(int least, int most) ->
+                    facts -> beyond(facts.longestRun(), least, most);
             case HandCondition.Strokes(int least, int most) ->
                     facts -> (beyond(facts.strokes(), least, most) + 1) / 2;
         };

@@ -47,6 +47,9 @@ public sealed interface Missed extends Sayable {
     /// No carry or borrow runs on so far.
     record ShortCarries(int rods, int least) implements Missed {}
 
+    /// A carry or borrow runs on too far.
+    record LongCarries(int rods, int most) implements Missed {}
+
     /// It takes other than `least` to `most` strokes.
     record StrokeCount(int strokes, int least, int most) implements Missed {}
 

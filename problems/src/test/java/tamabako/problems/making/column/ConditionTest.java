@@ -58,6 +58,9 @@ class ConditionTest {
         met(new CarryRun(2), "95", "7");
         met(new CarryRun(3), "1000", "-1");
         missed(new CarryRun(2), "95", "15");
+        met(new CarryRun(0, 1), "95", "15");
+        missed(new CarryRun(0, 1), "95", "7");
+        missed(new CarryRun(0, 0), "5", "7");
         met(new Strokes(6, 6), "34", "78");
         missed(new Strokes(7, 9), "34", "78");
         met(new DigitsEach(0, 2), "12", "21", "30");
@@ -218,7 +221,7 @@ class ConditionTest {
                         new OnlyTechniques(
                                 EnumSet.of(DIRECT, draw.oneOf(List.of(Technique.values())))),
                         new TechniqueCount(draw.oneOf(List.of(Technique.values())), least, most),
-                        new CarryRun(draw.between(1, 3)),
+                        new CarryRun(least / 2, most / 2),
                         new Strokes(4 * least, 6 * most),
                         new DigitsEach(0, draw.between(1, 4)),
                         new LeadsDiffer(),
