@@ -89,11 +89,9 @@ class PaperPrintTest {
                     String last = problems.getLast().id() + " ¥";
                     assertThat(Pages.read(Pages.print(paper, PAPER)).text())
                             .as("grade " + grade.id())
-                            .anyMatch(
-                                    page ->
-                                            page.stream().anyMatch(l -> l.startsWith(first))
-                                                    && page.stream()
-                                                            .anyMatch(l -> l.startsWith(last)));
+                            .anyMatch(page ->
+                                    page.stream().anyMatch(l -> l.startsWith(first))
+                                            && page.stream().anyMatch(l -> l.startsWith(last)));
                 }
             }
         }

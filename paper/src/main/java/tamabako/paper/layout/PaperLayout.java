@@ -167,8 +167,13 @@ public final class PaperLayout {
         return List.of(facts.ladder(), told);
     }
 
+    /// Its name, and where a section has problems of several kinds that of the kind too.
     private SectionHead over(PaperSection of, Section section, boolean key) {
-        return SectionHead.of(section, facts.name(of), key, setting);
+        PrintWords words = setting.words();
+        String name = facts.name(of);
+        boolean all = section.problems().size() == of.problems().size();
+        String shown = all ? name : words.say("paper.kind", name, words.say(section.heading()));
+        return SectionHead.of(section, shown, key, setting);
     }
 
     private List<Boxed> boxes(int full) {
