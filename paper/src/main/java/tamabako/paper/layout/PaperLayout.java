@@ -172,8 +172,7 @@ public final class PaperLayout {
         PrintWords words = setting.words();
         String name = facts.name(of);
         boolean all = section.problems().size() == of.problems().size();
-        String shown =
-                all ? name : words.say("paper.kind", name, words.say(section.heading()));
+        String shown = all ? name : words.say("paper.kind", name, words.say(section.heading()));
         return SectionHead.of(section, shown, key, setting);
     }
 
