@@ -142,7 +142,10 @@ public final class PaperCommand implements Callable<Integer> {
         checkOptions();
         LadderSource source = LadderSource.of(spec, ladder);
         Grade asked = source.grade(spec, grade);
-        PaperForms maker = PaperForms.of(PaperMaker.of(source.ladder().id(), asked));
+        // A maker is for one thread at a time.
+        ThreadLocal<PaperForms> maker =
+                ThreadLocal.withInitial(
+                        () -> PaperForms.of(PaperMaker.of(source.ladder().id(), asked)));
         List<Problem> leftOut = new ArrayList<>();
         int exit = Exit.DONE;
         if (without.isPresent()) {
@@ -181,13 +184,13 @@ public final class PaperCommand implements Callable<Integer> {
 
     /// Makes all papers, on all cores and in the order of their seeds.
     private Optional<PaperMade.Reason> make(
-            PaperForms maker, long first, List<Problem> leftOut, List<Paper> papers) {
+            ThreadLocal<PaperForms> maker, long first, List<Problem> leftOut, List<Paper> papers) {
         Progress progress = new Progress(err(), "papers");
         for (int done = 0; done < count; done += BATCH) {
             List<FormsMade> made =
                     IntStream.range(done, Math.min(count, done + BATCH))
                             .parallel()
-                            .mapToObj(i -> maker.make(ids(), first + i, leftOut))
+                            .mapToObj(i -> maker.get().make(ids(), first + i, leftOut))
                             .toList();
             for (FormsMade one : made) {
                 switch (one) {
