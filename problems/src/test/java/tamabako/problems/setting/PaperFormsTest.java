@@ -84,6 +84,13 @@ class PaperFormsTest {
     }
 
     @Test
+    void swapsBreakNoCustomOfASection() {
+        for (Paper paper : forms(List.of("abacus-one-sheet", "1")).papers()) {
+            assertThat(PaperChecker.of(paper).customsMissed()).as("form " + paper.form()).isEmpty();
+        }
+    }
+
+    @Test
     void theReportCountsWhatTheTracesHold() {
         FormsMade.Found made = forms(List.of("abacus-one-sheet", "3"));
         Paper paper = made.papers().getFirst();
