@@ -67,7 +67,9 @@ public final class Sheets {
     /// The last `most` sheets, the newest first, without the forms of papers.
     public List<KeptSheet> latest(int most) {
         return door.ask(book ->
-                book.createQuery(SELECT + " where paper_id is null order by kept_at desc, id limit :most")
+                book.createQuery(
+                                SELECT
+                                        + " where paper_id is null order by kept_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> Rows.sheet(row))
                         .list());

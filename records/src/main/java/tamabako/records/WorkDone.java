@@ -8,7 +8,8 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /// The work that was handed in, answer by answer.
 public final class WorkDone {
 
-    private static final String SELECT = "select id, sheet_id, pupil_id, handed_at, took_ms from work";
+    private static final String SELECT =
+            "select id, sheet_id, pupil_id, handed_at, took_ms from work";
 
     private static final String KEEP =
             """

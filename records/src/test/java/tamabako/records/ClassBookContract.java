@@ -350,8 +350,7 @@ abstract class ClassBookContract {
     /// Two forms of a grade that has a slip pad, kept under that name.
     static KeptPapers kept(String id) {
         List<Paper> papers = papers();
-        return new KeptPapers(
-                id, LadderTexts.text(papers.getFirst().ladder()), TUESDAY, papers);
+        return new KeptPapers(id, LadderTexts.text(papers.getFirst().ladder()), TUESDAY, papers);
     }
 
     /// Two forms of a grade that has a slip pad.

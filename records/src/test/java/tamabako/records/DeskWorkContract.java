@@ -49,9 +49,7 @@ abstract class DeskWorkContract {
             List<Map<String, Object>> rows =
                     book.door()
                             .ask(handle ->
-                                    handle.createQuery("select * from " + table)
-                                            .mapToMap()
-                                            .list());
+                                    handle.createQuery("select * from " + table).mapToMap().list());
             rows.forEach(row -> all.append(table).append(row).append('\n'));
         }
         return all.toString();
@@ -59,8 +57,7 @@ abstract class DeskWorkContract {
 
     /// A pupil of whom every table has something.
     private static Pupil known(ClassBook book, Group group, KeptSheet kept, String name) {
-        Pupil pupil =
-                new Pupil(Identity.fresh(), group.id(), name, Locale.JAPANESE, false);
+        Pupil pupil = new Pupil(Identity.fresh(), group.id(), name, Locale.JAPANESE, false);
         book.pupils().keep(pupil);
         book.handouts().keep(Handout.of(kept.sheet().id(), pupil, TUESDAY));
         book.work()
@@ -180,17 +177,10 @@ abstract class DeskWorkContract {
             Pupil added = aoi(group.id());
             book.pupils().keep(List.of(worked, came, recent, added));
             book.work()
-                    .keep(
-                            Work.of(
-                                    kept.sheet().id(),
-                                    Optional.of(worked.id()),
-                                    longAgo,
-                                    List.of()));
+                    .keep(Work.of(kept.sheet().id(), Optional.of(worked.id()), longAgo, List.of()));
             book.notes().keep(Note.of(recent.id(), longAgo, "long ago"));
             book.attendance()
-                    .keep(
-                            new Attended(
-                                    recent.id(), today.minusMonths(23), Attended.How.PRESENT));
+                    .keep(new Attended(recent.id(), today.minusMonths(23), Attended.How.PRESENT));
             book.attendance()
                     .keep(new Attended(came.id(), today.minusMonths(25), Attended.How.PRESENT));
 

@@ -37,20 +37,24 @@ public final class PupilJson {
     /// @param at when it was asked for
     public static String write(PupilExport export, Instant at) {
         ObjectNode all = JsonNodeFactory.instance.objectNode();
-        all.put("format", "tamabako-pupil").put("version", VERSION).put("exportedAt", at.toString());
+        all.put("format", "tamabako-pupil")
+                .put("version", VERSION)
+                .put("exportedAt", at.toString());
         all.set("pupil", pupil(export.pupil(), export.group()));
         each(
                 all.putArray("attendance"),
                 export.attendance(),
-                (day, node) ->
-                        node.put("day", day.day().toString()).put("how", word(day.how())));
+                (day, node) -> node.put("day", day.day().toString()).put("how", word(day.how())));
         each(
                 all.putArray("notes"),
                 export.notes(),
                 (note, node) ->
                         node.put("at", note.writtenAt().toString()).put("words", note.words()));
         each(all.putArray("results"), export.results(), PupilJson::result);
-        each(all.putArray("handouts"), export.handouts(), (one, node) -> handout(export, one, node));
+        each(
+                all.putArray("handouts"),
+                export.handouts(),
+                (one, node) -> handout(export, one, node));
         each(all.putArray("work"), export.work(), (one, node) -> work(export, one, node));
         each(all.putArray("drafts"), export.drafts(), (one, node) -> draft(export, one, node));
         try {
