@@ -53,9 +53,7 @@ class PaperCommandTest {
             for (int i = 0; i < 6; i++) {
                 String number = lines.get(i).get("paper").asText();
                 KeptPapers kept =
-                        book.papers()
-                                .find(book.papers().setOf(number).orElseThrow())
-                                .orElseThrow();
+                        book.papers().find(book.papers().setOf(number).orElseThrow()).orElseThrow();
 
                 assertThat(kept.papers()).hasSize(2);
                 assertThat(kept.papers().get(i % 2).id()).isEqualTo(number);

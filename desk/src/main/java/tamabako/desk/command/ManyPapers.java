@@ -38,8 +38,7 @@ record ManyPapers(int forms, int count, Supplier<PaperId> ids) {
     /// The sets of the seeds from `first` on.
     ///
     /// @param fresh gives a maker of forms, which is for one thread at a time
-    Outcome make(
-            Supplier<PaperForms> fresh, long first, List<Problem> leftOut, Progress progress) {
+    Outcome make(Supplier<PaperForms> fresh, long first, List<Problem> leftOut, Progress progress) {
         ThreadLocal<PaperForms> maker = ThreadLocal.withInitial(fresh);
         List<List<Paper>> sets = new ArrayList<>();
         for (int done = 0; done < count; done += BATCH) {

@@ -97,8 +97,7 @@ final class PaperTargets {
     private void keep(List<List<Paper>> sets, String yaml) {
         try (ClassBook book = ClassBook.open(book())) {
             for (List<Paper> forms : sets) {
-                book.papers()
-                        .keep(new KeptPapers(Identity.readable(), yaml, Instant.now(), forms));
+                book.papers().keep(new KeptPapers(Identity.readable(), yaml, Instant.now(), forms));
             }
         }
         err().println("kept in " + book());

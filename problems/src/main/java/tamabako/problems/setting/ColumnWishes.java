@@ -19,8 +19,8 @@ import tamabako.problems.making.column.TotalCondition.BelowZero;
 import tamabako.problems.making.column.TotalCondition.Dips;
 
 /// The wishes that a grade's columns turn into, each with the customs of papers, if they are to be
-/// kept, as far as it leaves columns to be found. They are whole; decimals are put in afterwards, for a row of a grade may
-/// have fewer digits than places, such as 0.07.
+/// kept, as far as it leaves columns to be found. They are whole; decimals are put in afterwards,
+/// for a row of a grade may have fewer digits than places, such as 0.07.
 ///
 /// @param added columns that are added only
 /// @param mixed mixed columns whose total never falls below zero
@@ -42,7 +42,9 @@ record ColumnWishes(ReadyMaker added, ReadyMaker mixed, ReadyMaker dipping, Read
                 added,
                 mixed > 0 ? maker(bare(format, minus, Dips.NEVER), mixed, customs) : added,
                 dips ? maker(bare(format, minus, Dips.ONCE_AND_BACK), mixed, customs) : added,
-                negative > 0 ? maker(bare(format, minus, Dips.TO_THE_END), negative, customs) : added);
+                negative > 0
+                        ? maker(bare(format, minus, Dips.TO_THE_END), negative, customs)
+                        : added);
     }
 
     private static ReadyMaker maker(ColumnWish bare, int count, SettersCustoms customs) {

@@ -31,7 +31,8 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
     /// Sets for the products of a batch.
     ///
     /// @param isFirst whether it is the first of its kind in the section
-    static List<FactorSet> each(Format.Products format, int count, boolean isFirst, SettersCustoms customs) {
+    static List<FactorSet> each(
+            Format.Products format, int count, boolean isFirst, SettersCustoms customs) {
         Digits multiplicand = digits(format.multiplicand());
         Digits multiplier = digits(format.multiplier());
         Numbers numbers = numbers(format.answers(), count);
@@ -54,7 +55,8 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
     /// Sets for the quotients of a batch.
     ///
     /// @param isFirst whether it is the first of its kind in the section
-    static List<FactorSet> each(Format.Quotients format, int count, boolean isFirst, SettersCustoms customs) {
+    static List<FactorSet> each(
+            Format.Quotients format, int count, boolean isFirst, SettersCustoms customs) {
         Digits divisor = digits(format.divisor());
         Digits quotient = digits(format.quotient());
         Numbers numbers = numbers(format.answers(), count);

@@ -7,8 +7,9 @@ import tamabako.problems.Problem;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.FormSplit.Split;
 
-/// Sets equal forms of one paper: each keeps the grade's table and the customs of its maker, no
-/// sum stands in two of them, and they take as many strokes, as long, and as many steps by each technique.
+/// Sets equal forms of one paper: each keeps the grade's table and the customs of its maker, no sum
+/// stands in two of them, and they take as many strokes, as long, and as many steps by each
+/// technique.
 ///
 /// More drafts are made than there are forms; then problems of one sort change places, between
 /// forms and with the drafts left over, until all forms are equal or no more is gained.

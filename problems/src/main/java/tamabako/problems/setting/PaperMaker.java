@@ -49,8 +49,7 @@ public final class PaperMaker {
     /// whatever they are named or answered under.
     public PaperMade make(PaperId id, long seed, Collection<? extends Problem> leftOut) {
         return switch (draft(seed, new Sums(leftOut))) {
-            case Drafted.Found(PaperDraft draft) ->
-                    new PaperMade.Found(paper(draft, id, 1), seed);
+            case Drafted.Found(PaperDraft draft) -> new PaperMade.Found(paper(draft, id, 1), seed);
             case Drafted.None(PaperMade.Reason reason) -> new PaperMade.NotMade(reason);
         };
     }

@@ -25,8 +25,7 @@ final class SectionMaker {
         }
     }
 
-    private static BatchMaker maker(
-            Batch batch, boolean isFirst, SettersCustoms customs) {
+    private static BatchMaker maker(Batch batch, boolean isFirst, SettersCustoms customs) {
         int count = batch.count();
         return switch (batch.format()) {
             case Format.Columns columns -> new ColumnBatch(columns, count, customs);

@@ -97,8 +97,7 @@ final class ColumnChecker {
         if (fewest < 2 || line.has("by")) {
             return;
         }
-        customs.unless(
-                new HashSet<>(rows).size() == rows.size(), column.id(), ": two rows alike");
+        customs.unless(new HashSet<>(rows).size() == rows.size(), column.id(), ": two rows alike");
         for (int i = 0; i < rows.size(); i++) {
             String row = rows.get(i);
             customs.unless(row.chars().distinct().count() > 1, column.id(), ": row", row);
