@@ -24,8 +24,7 @@ public final class Evidence {
     private final boolean right;
     private final double evenly;
 
-    private Evidence(
-            EventTable table, boolean right, double evenly, double[][] matrix) {
+    private Evidence(EventTable table, boolean right, double evenly, double[][] matrix) {
         this.right = right;
         this.evenly = evenly;
         this.occasions = new double[KINDS.length];
@@ -185,9 +184,7 @@ public final class Evidence {
                 ? Optional.empty()
                 : Optional.of(
                         new Finding.Two(
-                                KINDS[first[best]],
-                                KINDS[second[best]],
-                                made(best, rates) / both));
+                                KINDS[first[best]], KINDS[second[best]], made(best, rates) / both));
     }
 
     /// How many slips of each kind many answers show, and how likely they all are.

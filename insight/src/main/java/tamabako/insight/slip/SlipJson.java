@@ -13,8 +13,8 @@ import tamabako.frame.words.Languages;
 /// "row":2,"rod":1,"say":{"en":"...","ja":"..."}}],"cannotTell":["..."]}`.
 ///
 /// Where two slips at once may stand behind the answer, `"two":{"share":0.3,"slips":["...","..."]}`
-/// follows. Shares are rounded to four places. `row` and `rod` are left out where a slip has none; a rod is
-/// a power of ten.
+/// follows. Shares are rounded to four places. `row` and `rod` are left out where a slip has none;
+/// a rod is a power of ten.
 public final class SlipJson {
 
     private static final int SHARE_PLACES = 4;

@@ -81,8 +81,7 @@ class DiagnosisTest {
     @Test
     void aMoveThatAPupilFindsHardMakesItsSlipsLikelier() {
         SlipFinder usual = new SlipFinder(Rates.shipped());
-        SlipFinder hard =
-                new SlipFinder(Rates.shipped().with(Move.ADD_FIVE_COMPLEMENT, 20));
+        SlipFinder hard = new SlipFinder(Rates.shipped().with(Move.ADD_FIVE_COMPLEMENT, 20));
 
         double before = diagnose(usual, "4 3", "2").slips().of(Move.ADD_FIVE_COMPLEMENT);
         double after = diagnose(hard, "4 3", "2").slips().of(Move.ADD_FIVE_COMPLEMENT);

@@ -79,7 +79,8 @@ class TwoSlipsTest {
     @Test
     void aCarryLeftOutAndARowLeftOutAreNamedTogether() {
         Problem sum =
-                SlipFinderTest.problem("48213 95127 60482 31795 57364 29018 74651 86290 13574 60927");
+                SlipFinderTest.problem(
+                        "48213 95127 60482 31795 57364 29018 74651 86290 13574 60927");
         BigDecimal written = sum.answer().value().subtract(new BigDecimal(74_651 + 1_000));
 
         Finding finding = FINDER.find(sum, written.toPlainString());
@@ -94,7 +95,8 @@ class TwoSlipsTest {
     @Test
     void aWrongTotalWrittenWrongIsTracedToBoth() {
         Problem sum =
-                SlipFinderTest.problem("48213 95127 60482 31795 57364 29018 74651 86290 13574 60927");
+                SlipFinderTest.problem(
+                        "48213 95127 60482 31795 57364 29018 74651 86290 13574 60927");
         assertThat(sum.answer().value()).isEqualByComparingTo("557441");
 
         Diagnosis diagnosis = FINDER.diagnose(EventTable.of(sum), "428790");
