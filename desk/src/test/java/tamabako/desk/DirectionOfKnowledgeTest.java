@@ -41,10 +41,7 @@ class DirectionOfKnowledgeTest {
                     "paper", List.of("frame", "problems"),
                     "showing", List.of(),
                     "records", List.of("frame", "problems", "insight"),
-                    "desk",
-                            List.of(
-                                    "frame", "problems", "insight", "paper", "showing",
-                                    "records"));
+                    "desk", List.of("frame", "problems", "insight", "paper", "showing", "records"));
 
     private static final String[] CORE = {
         "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.showing.."

@@ -21,7 +21,8 @@ public record Pace(double period) {
 
     public Pace {
         if (!(period >= FASTEST && period <= SLOWEST)) {
-            throw new IllegalArgumentException("A number takes 0.1 to 20 s, not " + period + " ms.");
+            throw new IllegalArgumentException(
+                    "A number takes 0.1 to 20 s, not " + period + " ms.");
         }
     }
 

@@ -9,7 +9,8 @@ package tamabako.desk.showing;
 /// @param look as what they are shown
 /// @param anySize as large as the screen allows, which only a slow pace may be
 /// @param place where it is looked at
-public record Showing(int digits, int rows, int minus, Pace pace, Look look, boolean anySize, Place place) {
+public record Showing(
+        int digits, int rows, int minus, Pace pace, Look look, boolean anySize, Place place) {
 
     static final int MOST_DIGITS = 10;
     static final int LEAST_ROWS = 2;

@@ -21,7 +21,6 @@ import tamabako.problems.marking.WritingRules;
 import tamabako.problems.marking.Written;
 import tamabako.problems.words.ProblemWords;
 import tamabako.records.ClassBook;
-import tamabako.records.KeptSheet;
 import tamabako.records.Preferences;
 import tamabako.records.Pupil;
 
@@ -126,7 +125,8 @@ public final class ShowingPages implements Routes {
         Optional<Showing> asked = new ShowingForm(request).read();
         Optional<Seats> seats = Seats.kept(book.settings());
         boolean seatsMissing =
-                seats.isEmpty() && asked.map(Showing::place).filter(Place.CLASSROOM::equals).isPresent();
+                seats.isEmpty()
+                        && asked.map(Showing::place).filter(Place.CLASSROOM::equals).isPresent();
         if (asked.isEmpty() || seatsMissing || book.settings().find(CAUTION).isEmpty()) {
             return plan(asked.isEmpty() ? 400 : 200, request, Optional.empty());
         }
@@ -136,7 +136,8 @@ public final class ShowingPages implements Routes {
         }
         return switch (ShownProblem.find(book, showing, request.query(), seed(request.query()))) {
             case ShownProblem.Found.Good(ShownProblem problem) ->
-                    Reply.page("showing/stage.jte", Map.of("stage", view(request, showing, problem)));
+                    Reply.page(
+                            "showing/stage.jte", Map.of("stage", view(request, showing, problem)));
             case ShownProblem.Found.NoSheet(String id) ->
                     plan(404, request, Optional.of(request.words().say("showing.no-sheet", id)));
             case ShownProblem.Found.NotMade not ->
@@ -161,9 +162,7 @@ public final class ShowingPages implements Routes {
 
     private StageView view(Request request, Showing showing, ShownProblem problem) {
         Optional<Seats> seats =
-                showing.place() == Place.CLASSROOM
-                        ? Seats.kept(book.settings())
-                        : Optional.empty();
+                showing.place() == Place.CLASSROOM ? Seats.kept(book.settings()) : Optional.empty();
         Fields fields = request.query();
         return new StageView(
                 showing,

@@ -69,8 +69,7 @@ public record ShownProblem(Column column, int number, int of) {
     }
 
     private static ShownProblem mental(Column column, int number, int of) {
-        Column asked =
-                new Column(column.id(), column.rows(), column.terms().withMode(Mode.MENTAL));
+        Column asked = new Column(column.id(), column.rows(), column.terms().withMode(Mode.MENTAL));
         return new ShownProblem(asked, number, of);
     }
 

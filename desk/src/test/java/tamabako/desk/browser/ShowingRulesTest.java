@@ -45,7 +45,8 @@ class ShowingRulesTest {
         desk.book().settings().keep("showing.caution-read", "yes");
         teacher = new TeachersBrowser();
         scene = new Scene(teacher.browser(), desk.url(), "en", 1024);
-        scene.open("/showing/stage?digits=2&rows=5&seconds=1&per=each&look=figures&size=fit&place=here&seed=5");
+        scene.open(
+                "/showing/stage?digits=2&rows=5&seconds=1&per=each&look=figures&size=fit&place=here&seed=5");
     }
 
     @AfterAll
@@ -72,7 +73,8 @@ class ShowingRulesTest {
             for (int k = 0; k < 24; k++) {
                 times.add(k * step);
                 pictures.add(pixels.clone());
-                int colour = mayBeRed && k == 7 ? 0xFF0000 : colours[chance.nextInt(colours.length)];
+                int colour =
+                        mayBeRed && k == 7 ? 0xFF0000 : colours[chance.nextInt(colours.length)];
                 int left = chance.nextInt(width);
                 int top = chance.nextInt(height);
                 for (int y = top; y < Math.min(height, top + 9); y++) {
@@ -109,7 +111,9 @@ class ShowingRulesTest {
                                                                     "width", field.width(),
                                                                     "height", field.height())));
 
-            assertThat(theirs.get("verdict")).as("round %d", round).isEqualTo(ours.verdict().name());
+            assertThat(theirs.get("verdict"))
+                    .as("round %d", round)
+                    .isEqualTo(ours.verdict().name());
             assertThat(number(theirs, "flashes")).isEqualTo(ours.flashes());
             assertThat(number(theirs, "flashesAtOnePlace")).isEqualTo(ours.flashesAtOnePlace());
             assertThat(number(theirs, "boxWidth")).isEqualTo(ours.boxWidth());
@@ -165,9 +169,16 @@ class ShowingRulesTest {
         Picture blank = photograph(page);
         List<Shown> shown = new ArrayList<>(List.of(new Shown(-1000, blank)));
         for (int k = 0; k < slots.size(); k++) {
-            page.evaluate("k => { document.querySelectorAll('.shown-number')[k].style.opacity = '1'; }", k);
-            shown.add(new Shown(((Number) ((List<?>) slots.get(k)).get(0)).doubleValue(), photograph(page)));
-            page.evaluate("k => { document.querySelectorAll('.shown-number')[k].style.opacity = '0'; }", k);
+            page.evaluate(
+                    "k => { document.querySelectorAll('.shown-number')[k].style.opacity = '1'; }",
+                    k);
+            shown.add(
+                    new Shown(
+                            ((Number) ((List<?>) slots.get(k)).get(0)).doubleValue(),
+                            photograph(page)));
+            page.evaluate(
+                    "k => { document.querySelectorAll('.shown-number')[k].style.opacity = '0'; }",
+                    k);
             shown.add(new Shown(((Number) ((List<?>) slots.get(k)).get(1)).doubleValue(), blank));
         }
         page.evaluate("document.body.classList.remove('on-stage')");
@@ -245,7 +256,9 @@ class ShowingRulesTest {
         List<?> lines = (List<?>) account.get("lines");
         for (int k = 0; k < lines.size(); k++) {
             Map<?, ?> line = (Map<?, ?>) lines.get(k);
-            assertThat(line.get("exact")).as("number %d at %s Hz", k, hertz).isEqualTo(k != stalled);
+            assertThat(line.get("exact"))
+                    .as("number %d at %s Hz", k, hertz)
+                    .isEqualTo(k != stalled);
         }
     }
 
@@ -342,7 +355,8 @@ class ShowingRulesTest {
     private static Picture photograph(Page page) throws IOException {
         byte[] png = page.locator("#stage").screenshot(new Locator.ScreenshotOptions());
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
-        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        int[] pixels =
+                image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         return new Picture(image.getWidth(), image.getHeight(), pixels);
     }
 }

@@ -45,8 +45,7 @@ class ShowingWalkTest {
 
     @Test
     void nothingIsShownBeforeTheCautionIsRead(@TempDir Path fresh) {
-        try (OpenDesk newDesk =
-                        OpenDesk.open(fresh, false, InetAddress.getLoopbackAddress(), 0);
+        try (OpenDesk newDesk = OpenDesk.open(fresh, false, InetAddress.getLoopbackAddress(), 0);
                 Scene scene = new Scene(teacher.browser(), newDesk.url(), "en", 1024)) {
             Page page = scene.page();
             scene.open(STAGE);
@@ -67,7 +66,8 @@ class ShowingWalkTest {
         desk.book().settings().keep("showing.caution-read", "yes");
         try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
             Page page = scene.page();
-            scene.open("/showing?rows=3&seconds=0.5&per=each&digits=2&look=figures&size=fit&place=here");
+            scene.open(
+                    "/showing?rows=3&seconds=0.5&per=each&digits=2&look=figures&size=fit&place=here");
             scene.look("showing-plan");
             page.locator("form.plan[action='/showing/stage'] button").click();
             page.waitForURL(Pattern.compile(".*seed=\\d+.*"));
@@ -120,13 +120,15 @@ class ShowingWalkTest {
             scene.open(STAGE);
             Locator layers = page.locator(".shown-number");
             page.locator("#start").click();
-            layers.first().waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+            layers.first()
+                    .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
             page.keyboard().press("Escape");
             assertThat(page.locator("#showing-status")).containsText("Stopped");
             assertThat(page.locator("#after")).isHidden();
 
             page.locator("#start").click();
-            layers.first().waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+            layers.first()
+                    .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
             page.setViewportSize(900, 600);
             assertThat(page.locator("#showing-status")).containsText("changed its size");
             assertThat(page.locator("#after")).isHidden();

@@ -3,7 +3,8 @@ package tamabako.showing.safety;
 import java.util.BitSet;
 import java.util.List;
 
-/// The transitions of every pixel of a showing: which pixels change at which picture, and which way.
+/// The transitions of every pixel of a showing: which pixels change at which picture, and which
+/// way.
 ///
 /// A change that is spread over several pictures is one, at its last picture: a fade does not make
 /// a flash less.

@@ -32,8 +32,7 @@ record Extent(int boxWidth, int boxHeight, double box, long ink) {
     }
 
     /// Sums over everything above and to the left, so that any rectangle is four look-ups.
-    private static int[][] sums(
-            BitSet mask, int width, int left, int top, int across, int down) {
+    private static int[][] sums(BitSet mask, int width, int left, int top, int across, int down) {
         int[][] sums = new int[down + 1][across + 1];
         for (int y = 0; y < down; y++) {
             int row = 0;

@@ -30,8 +30,8 @@ public final class FlashAnalyser {
     ///
     /// @param field what the nearest viewer sees at a glance, in the pictures' pixels
     /// @param peak the brightness of the screen's white in cd/m2
-    /// @throws IllegalArgumentException if there is no picture, if they differ in size, or if a time
-    ///     is before the one before it
+    /// @throws IllegalArgumentException if there is no picture, if they differ in size, or if a
+    ///   time is before the one before it
     public static FlashReport analyse(List<Shown> shown, Field field, double peak) {
         check(shown);
         FlashReport report = report(Changes.of(shown, Luminances.WCAG), field);

@@ -3,7 +3,7 @@ package tamabako.showing.safety;
 /// The beginnings of the flashes of a showing: the changes that go the way of the first one.
 ///
 /// @param shortest the shortest time between two of them in milliseconds, infinite where there are
-///     not two
+///   not two
 /// @param alternate whether there is one change back, at most, between each two of them
 record Onsets(double shortest, boolean alternate) {
 

@@ -39,10 +39,8 @@ final class Drawn {
     Picture number(String written, String widest) {
         BufferedImage image = ground(widest);
         Graphics2D pen = image.createGraphics();
-        pen.setRenderingHint(
-                RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        pen.setRenderingHint(
-                RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         pen.setColor(new Color(ink.rgb()));
         GlyphVector glyphs = glyphs(written);
         pen.fill(glyphs.getOutline(MARGIN, image.getHeight() - 2f * MARGIN));

@@ -68,8 +68,7 @@ class FlashAnalyserTest {
         assertThat(report.boxHeight()).as(id).isCloseTo(boxHeight, within(1));
         assertThat(100 * report.boxShare()).as(id).isCloseTo(boxPercent, within(0.8));
         assertThat(100 * report.inkShare()).as(id).isCloseTo(inkPercent, within(0.5));
-        assertThat(report.shortestPeriod())
-                .isCloseTo((on + off) * 1000 / hertz, within(1e-6));
+        assertThat(report.shortestPeriod()).isCloseTo((on + off) * 1000 / hertz, within(1e-6));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -193,19 +192,13 @@ class FlashAnalyserTest {
 
         assertThatThrownBy(() -> FlashAnalyser.analyse(List.of(), Field.UNKNOWN, 500))
                 .hasMessageContaining("at least one picture");
-        assertThatThrownBy(
-                        () ->
-                                FlashAnalyser.analyse(
-                                        List.of(first, new Shown(10, plain(2, 3, 0))),
-                                        Field.UNKNOWN,
-                                        500))
+        assertThatThrownBy(() ->
+                        FlashAnalyser.analyse(
+                                List.of(first, new Shown(10, plain(2, 3, 0))), Field.UNKNOWN, 500))
                 .hasMessageContaining("another size");
-        assertThatThrownBy(
-                        () ->
-                                FlashAnalyser.analyse(
-                                        List.of(first, new Shown(-1, plain(2, 2, 0))),
-                                        Field.UNKNOWN,
-                                        500))
+        assertThatThrownBy(() ->
+                        FlashAnalyser.analyse(
+                                List.of(first, new Shown(-1, plain(2, 2, 0))), Field.UNKNOWN, 500))
                 .hasMessageContaining("before");
     }
 
