@@ -14,6 +14,7 @@ import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
+import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
@@ -44,7 +45,7 @@ public final class OpenDesk implements AutoCloseable {
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
         PrivateFolder.make(folder);
-        Path file = folder.resolve(BOOK);
+        Path file = bookIn(folder);
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
@@ -58,6 +59,11 @@ public final class OpenDesk implements AutoCloseable {
         }
     }
 
+    /// The file of the class book that is kept in `folder`.
+    public static Path bookIn(Path folder) {
+        return folder.resolve(BOOK);
+    }
+
     private static List<Routes> pages(ClassBook book) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
@@ -69,6 +75,7 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new ShowingPages(book, chance::nextLong),
                 new WorkPages());
     }
 
