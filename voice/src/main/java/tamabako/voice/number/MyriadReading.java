@@ -7,13 +7,11 @@ import java.util.List;
 ///
 /// Sounds change where words meet: sanbyaku, roppyaku, happyaku, sanzen, hassen; before chō and kei
 /// 1, 8 and 10 are cut short (itchō, hatchō, jutchō), before kei 6 and 100 as well. A thousand is
-/// "sen", but "issen" where it alone stands before a myriad (issenman). 4 is yon, 7 nana, 9 kyū,
-/// as callers say them so that no two figures sound alike.
+/// "sen", but "issen" where it alone stands before a myriad (issenman). 4 is yon, 7 nana, 9 kyū, as
+/// callers say them so that no two figures sound alike.
 public final class MyriadReading implements NumberWords {
 
-    private static final String[] UNITS = {
-        "", "いち", "に", "さん", "よん", "ご", "ろく", "なな", "はち", "きゅう"
-    };
+    private static final String[] UNITS = {"", "いち", "に", "さん", "よん", "ご", "ろく", "なな", "はち", "きゅう"};
     private static final String[] HUNDREDS = {
         "", "ひゃく", "にひゃく", "さんびゃく", "よんひゃく", "ごひゃく", "ろっぴゃく", "ななひゃく", "はっぴゃく", "きゅうひゃく"
     };
@@ -33,8 +31,7 @@ public final class MyriadReading implements NumberWords {
         return switch (wording) {
             case FULL -> full(number, before);
             case FIGURES -> figures(Long.toString(number));
-            case GROUPS ->
-                    throw new IllegalArgumentException("Japanese has no wording in groups.");
+            case GROUPS -> throw new IllegalArgumentException("Japanese has no wording in groups.");
         };
     }
 

@@ -44,10 +44,8 @@ public final class SpellingRules implements NumberWords {
             }
             String set = read.group(1) == null ? MAIN : read.group(1);
             long base = Long.parseLong(read.group(2));
-            long divisor =
-                    read.group(3) == null ? powerOfTen(base) : Long.parseLong(read.group(3));
-            sets.computeIfAbsent(set, _ -> new TreeMap<>())
-                    .put(base, Rule.parse(text, divisor));
+            long divisor = read.group(3) == null ? powerOfTen(base) : Long.parseLong(read.group(3));
+            sets.computeIfAbsent(set, _ -> new TreeMap<>()).put(base, Rule.parse(text, divisor));
         });
         if (!sets.containsKey(MAIN)) {
             throw new IllegalArgumentException("There are no rules for numbers in full.");
@@ -104,8 +102,7 @@ public final class SpellingRules implements NumberWords {
     /// main one.
     String say(String set, long number) {
         Map.Entry<Long, Rule> rule =
-                sets.getOrDefault(set, sets.getOrDefault(MAIN, new TreeMap<>()))
-                        .floorEntry(number);
+                sets.getOrDefault(set, sets.getOrDefault(MAIN, new TreeMap<>())).floorEntry(number);
         return rule == null ? say(MAIN, number) : rule.getValue().say(number, this);
     }
 

@@ -6,8 +6,8 @@ import java.util.Locale;
 public enum Wording {
     /// As it is read: "twelve thousand three hundred forty-five".
     FULL,
-    /// Groups of three without the names of the powers: "twelve, three forty-five". Half as long for
-    /// a number of many digits.
+    /// Groups of three without the names of the powers: "twelve, three forty-five". Half as long
+    /// for a number of many digits.
     GROUPS,
     /// Figure by figure: "one two three four five".
     FIGURES;

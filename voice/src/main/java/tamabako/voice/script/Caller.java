@@ -42,7 +42,8 @@ public final class Caller {
     }
 
     private static String unit(Column column, CallWords words, CallWish wish) {
-        boolean isWhole = column.rows().stream().allMatch(row -> row.stripTrailingZeros().scale() <= 0);
+        boolean isWhole =
+                column.rows().stream().allMatch(row -> row.stripTrailingZeros().scale() <= 0);
         String usual = isWhole ? words.text("unit.usual") : Amount.PLAIN;
         return wish.unit()
                 .or(() -> column.terms().unit())
@@ -118,7 +119,9 @@ public final class Caller {
     private CallLine joined(List<CallLine> pieces) {
         List<CallLine> said = pieces.stream().filter(piece -> !piece.words().isEmpty()).toList();
         return new CallLine(
-                String.join(words.find("joint").orElse(" "), said.stream().map(CallLine::shown).toList()),
+                String.join(
+                        words.find("joint").orElse(" "),
+                        said.stream().map(CallLine::shown).toList()),
                 said.stream().flatMap(piece -> piece.words().stream()).toList());
     }
 

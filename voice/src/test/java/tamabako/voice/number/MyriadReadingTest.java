@@ -75,7 +75,16 @@ class MyriadReadingTest {
 
     /// Before "ten" (point) and "sento" (cent): itten, hatten, jutten (from memory).
     @ParameterizedTest
-    @CsvSource({"1, いっ", "8, はっ", "10, じゅっ", "18, じゅうはっ", "80, はちじゅっ", "3, さん", "6, ろく", "100, ひゃく"})
+    @CsvSource({
+        "1, いっ",
+        "8, はっ",
+        "10, じゅっ",
+        "18, じゅうはっ",
+        "80, はちじゅっ",
+        "3, さん",
+        "6, ろく",
+        "100, ひゃく"
+    })
     void soundsAreCutShortBeforeAHardSound(long number, String reading) {
         assertThat(String.join("", JAPANESE.say(number, Wording.FULL, Meeting.HARD)))
                 .isEqualTo(reading);
@@ -86,15 +95,17 @@ class MyriadReadingTest {
         for (long number = 0; number <= 20_000; number++) {
             assertThat(ReadKana.number(kana(number))).as(kana(number)).isEqualTo(number);
         }
-        forSeeds(20_000, draw -> {
-            long number = 0;
-            int digits = draw.length(16);
-            for (int i = 0; i < digits; i++) {
-                boolean isZero = i > 0 && draw.chance(2, 5);
-                number = number * 10 + (isZero ? 0 : draw.between(1, 9));
-            }
-            assertThat(ReadKana.number(kana(number))).as(kana(number)).isEqualTo(number);
-        });
+        forSeeds(
+                20_000,
+                draw -> {
+                    long number = 0;
+                    int digits = draw.length(16);
+                    for (int i = 0; i < digits; i++) {
+                        boolean isZero = i > 0 && draw.chance(2, 5);
+                        number = number * 10 + (isZero ? 0 : draw.between(1, 9));
+                    }
+                    assertThat(ReadKana.number(kana(number))).as(kana(number)).isEqualTo(number);
+                });
     }
 
     /// The Unicode project spells Japanese in kanji; each kanji is read alone, sound changes apart.
@@ -102,12 +113,14 @@ class MyriadReadingTest {
     void theSameWordsAsInKanji() {
         RuleBasedNumberFormat icu =
                 new RuleBasedNumberFormat(Locale.JAPAN, RuleBasedNumberFormat.SPELLOUT);
-        forSeeds(5_000, draw -> {
-            long number = draw.whole(draw.length(16)).longValue();
-            assertThat(ReadKana.kanji(kana(number)))
-                    .isEqualTo(
-                            icu.format(number, "%spellout-cardinal")
-                                    .replaceAll("(^|[万億兆])一千(?=[万億兆])", "$1千"));
-        });
+        forSeeds(
+                5_000,
+                draw -> {
+                    long number = draw.whole(draw.length(16)).longValue();
+                    assertThat(ReadKana.kanji(kana(number)))
+                            .isEqualTo(
+                                    icu.format(number, "%spellout-cardinal")
+                                            .replaceAll("(^|[万億兆])一千(?=[万億兆])", "$1千"));
+                });
     }
 }

@@ -97,18 +97,22 @@ class SpellingRulesTest {
 
     @Test
     void groupsHoldEveryFigure() {
-        forSeeds(5_000, draw -> {
-            long number = draw.whole(draw.length(16)).longValue();
-            StringBuilder read = new StringBuilder();
-            for (String group :
-                    String.join(" ", words("en").say(number, Wording.GROUPS, Meeting.OPEN))
-                            .split(" , ", -1)) {
-                String figures = figures(group);
-                read.append(
-                        read.isEmpty() ? figures : "0".repeat(3 - figures.length()) + figures);
-            }
-            assertThat(read.toString()).isEqualTo(Long.toString(number));
-        });
+        forSeeds(
+                5_000,
+                draw -> {
+                    long number = draw.whole(draw.length(16)).longValue();
+                    StringBuilder read = new StringBuilder();
+                    for (String group :
+                            String.join(" ", words("en").say(number, Wording.GROUPS, Meeting.OPEN))
+                                    .split(" , ", -1)) {
+                        String figures = figures(group);
+                        read.append(
+                                read.isEmpty()
+                                        ? figures
+                                        : "0".repeat(3 - figures.length()) + figures);
+                    }
+                    assertThat(read.toString()).isEqualTo(Long.toString(number));
+                });
     }
 
     private static final Map<String, String> NAMES = names();

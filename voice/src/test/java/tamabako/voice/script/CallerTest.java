@@ -15,8 +15,7 @@ import tamabako.voice.number.Wording;
 class CallerTest {
 
     private static Column column(String... rows) {
-        return new Column(
-                "1", Arrays.stream(rows).map(BigDecimal::new).toList(), Terms.PLAIN);
+        return new Column("1", Arrays.stream(rows).map(BigDecimal::new).toList(), Terms.PLAIN);
     }
 
     private static Called call(String tag, CallWish wish, String... rows) {
@@ -50,8 +49,8 @@ class CallerTest {
                 + said(script).stream().map(Romaji::of).collect(Collectors.joining(", "));
     }
 
-    /// The call as wakumusu.com prints it, answer 310: negaimashite wa 19 en nari, 80 en nari, 761 en
-    /// nari, hiite wa 456 en nari, 94 en de wa.
+    /// The call as wakumusu.com prints it, answer 310: negaimashite wa 19 en nari, 80 en nari, 761
+    /// en nari, hiite wa 456 en nari, 94 en de wa.
     @Test
     void theFirstPublishedCall() {
         CallScript script = script("ja", "19", "80", "761", "-456", "-94");
@@ -68,8 +67,8 @@ class CallerTest {
         assertThat(script.right().shown()).isEqualTo("ご名算");
     }
 
-    /// The second call of wakumusu.com, answer 250: 681, 984, hiite wa 1,382, kuwaete 47, hiite wa 80
-    /// de wa.
+    /// The second call of wakumusu.com, answer 250: 681, 984, hiite wa 1,382, kuwaete 47, hiite wa
+    /// 80 de wa.
     @Test
     void theSecondPublishedCall() {
         CallScript script = script("ja", "681", "984", "-1382", "47", "-80");
@@ -139,8 +138,7 @@ class CallerTest {
                         "add one thousand one dollars, that's all");
         assertThat(shown(script("en", dollars, "12.5", "3"))).startsWith("$12.50");
         assertThat(said(script("ja", dollars, "8.80", "1.01", "10.10")))
-                .containsExactly(
-                        "はち ドル はちじゅっ セント なり", "いち ドル いっ セント なり", "じゅう ドル じゅっ セント では");
+                .containsExactly("はち ドル はちじゅっ セント なり", "いち ドル いっ セント なり", "じゅう ドル じゅっ セント では");
         assertThat(said(script("ja", CallWish.USUAL.withUnit("EUR"), "4.04")))
                 .containsExactly("よん ユーロ よん セント では");
         assertThat(said(script("en-GB", CallWish.USUAL.withUnit("GBP"), "101.01")))
@@ -150,11 +148,9 @@ class CallerTest {
     @Test
     void decimalsAreSaidFigureByFigure() {
         assertThat(said(script("en", "3.14", "0.05", "10")))
-                .containsExactly(
-                        "three point one four", "zero point zero five", "ten, that's all");
+                .containsExactly("three point one four", "zero point zero five", "ten, that's all");
         assertThat(said(script("ja", "1.05", "8.5", "0.4", "10.2")))
-                .containsExactly(
-                        "いっ てん れい ご なり", "はっ てん ご なり", "れい てん よん なり", "じゅっ てん に では");
+                .containsExactly("いっ てん れい ご なり", "はっ てん ご なり", "れい てん よん なり", "じゅっ てん に では");
     }
 
     @Test

@@ -6,15 +6,14 @@ import java.util.Map;
 final class Romaji {
 
     private static final String[] TABLE = {
-        "きゅ kyu", "じゅ ju", "ひゃ hya", "びゃ bya", "ぴゃ pya", "ちょ cho", "あ a", "い i", "う u", "え e", "お o",
-        "か ka", "き ki", "く ku", "が ga", "ご go", "さ sa", "し shi", "せ se", "ぜ ze", "た ta", "ち chi", "て te",
-        "で de", "な na", "に ni", "ね ne", "は ha", "ひ hi", "ま ma", "よ yo", "り ri", "れ re", "ろ ro", "わ wa",
-        "ん n", "を o"
+        "きゅ kyu", "じゅ ju", "ひゃ hya", "びゃ bya", "ぴゃ pya", "ちょ cho", "あ a", "い i", "う u", "え e",
+        "お o", "か ka", "き ki", "く ku", "が ga", "ご go", "さ sa", "し shi", "せ se", "ぜ ze", "た ta",
+        "ち chi", "て te", "で de", "な na", "に ni", "ね ne", "は ha", "ひ hi", "ま ma", "よ yo", "り ri",
+        "れ re", "ろ ro", "わ wa", "ん n", "を o"
     };
 
     /// Words in which は is a particle.
-    private static final Map<String, String> PARTICLES =
-            Map.of("ては", "てわ", "では", "でわ");
+    private static final Map<String, String> PARTICLES = Map.of("ては", "てわ", "では", "でわ");
 
     private Romaji() {}
 
