@@ -36,7 +36,9 @@ public final class HomePage implements Routes {
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.get("/", this::show).forWhom(Access.ASSISTANT), Route.post("/demo/remove", this::removeDemo));
+        return List.of(
+                Route.get("/", this::show).forWhom(Access.ASSISTANT),
+                Route.post("/demo/remove", this::removeDemo));
     }
 
     private Reply show(Request request) {

@@ -48,8 +48,7 @@ public final class DeskServer implements AutoCloseable {
     /// @param port the port, 0 for any free one
     /// @param pages what it shows
     /// @param door who may come in
-    public static DeskServer start(
-            InetAddress address, int port, List<Routes> pages, Door door) {
+    public static DeskServer start(InetAddress address, int port, List<Routes> pages, Door door) {
         LIBRARY.setLevel(Level.SEVERE);
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());

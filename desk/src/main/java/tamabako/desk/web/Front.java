@@ -80,8 +80,7 @@ final class Front {
                 .orElseGet(() -> answer(incoming, view, route, parts));
     }
 
-    private Outgoing answer(
-            Incoming incoming, View view, Route route, Map<String, String> parts) {
+    private Outgoing answer(Incoming incoming, View view, Route route, Map<String, String> parts) {
         if (!(Fields.parse(incoming.query()) instanceof Fields.Read.Good(Fields query))) {
             return trouble(view, 400, "query");
         }

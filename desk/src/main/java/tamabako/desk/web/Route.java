@@ -21,8 +21,7 @@ public final class Route {
     private final Access access;
     private final Function<Request, Reply> answering;
 
-    private Route(
-            Verb verb, String address, Access access, Function<Request, Reply> answering) {
+    private Route(Verb verb, String address, Access access, Function<Request, Reply> answering) {
         this.verb = verb;
         this.address = address;
         this.pattern = compile(address);

@@ -11,7 +11,8 @@ public final class WorkPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/work", WorkPage::answer).forWhom(Access.ASSISTANT), Route.get("/frame", FreeFrame::answer).forWhom(Access.ASSISTANT));
+                Route.get("/work", WorkPage::answer).forWhom(Access.ASSISTANT),
+                Route.get("/frame", FreeFrame::answer).forWhom(Access.ASSISTANT));
     }
 
     @Override
