@@ -21,14 +21,12 @@ public record Account(
 
     /// An account with a password.
     public static Account withPassword(Teacher teacher, String hash) {
-        return new Account(
-                teacher.id(), folded(teacher.name()), hash, Optional.empty(), false);
+        return new Account(teacher.id(), folded(teacher.name()), hash, Optional.empty(), false);
     }
 
     /// An account that waits for its first password, which the one-time code lets choose.
     public static Account withCode(Teacher teacher, String hash, Instant until) {
-        return new Account(
-                teacher.id(), folded(teacher.name()), hash, Optional.of(until), false);
+        return new Account(teacher.id(), folded(teacher.name()), hash, Optional.of(until), false);
     }
 
     /// The same account with this password; a one-time code is used up by it.

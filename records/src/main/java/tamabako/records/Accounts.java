@@ -50,7 +50,8 @@ public final class Accounts {
                                 where t.role = 'owner'
                                 """)
                         .mapTo(Long.class)
-                        .one()) > 0;
+                        .one())
+                > 0;
     }
 
     /// Puts an account in the book, or what is new about it.

@@ -63,8 +63,7 @@ public final class AccountDoor implements Door {
     /// @param withoutPasswords whether this run of the program asks for no passwords, whatever was
     ///   chosen before
     /// @throws IllegalArgumentException if it asks for none although others reach the desk
-    public AccountDoor(
-            ClassBook book, Reach reach, boolean withoutPasswords, InstantSource clock) {
+    public AccountDoor(ClassBook book, Reach reach, boolean withoutPasswords, InstantSource clock) {
         if (withoutPasswords && reach == Reach.NETWORK) {
             throw new IllegalArgumentException("Others reach this desk; it needs passwords.");
         }
@@ -159,7 +158,8 @@ public final class AccountDoor implements Door {
     /// then, because another copy of the program may have changed it.
     Guard guard() {
         Looked last = looked;
-        if (last.guard() == Guard.PASSWORDS || last.at().isAfter(clock.instant().minus(LOOKED_UP_EVERY))) {
+        if (last.guard() == Guard.PASSWORDS
+                || last.at().isAfter(clock.instant().minus(LOOKED_UP_EVERY))) {
             return last.guard();
         }
         Guard guard = lookUp();

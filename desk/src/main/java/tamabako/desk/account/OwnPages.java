@@ -51,16 +51,11 @@ final class OwnPages implements Routes {
 
     private Reply page(int status, Who.SignedIn me, Request request, Map<String, String> faults) {
         List<OwnView.Place> places =
-                book.signIns().of(me.id()).stream()
-                        .map(one -> place(one, me, request))
-                        .toList();
+                book.signIns().of(me.id()).stream().map(one -> place(one, me, request)).toList();
         return new Reply.Page(
                 status,
                 "account/own.jte",
-                Map.of(
-                        "own",
-                        new OwnView(
-                                me.name(), me.may(Access.OWNER), places, faults)));
+                Map.of("own", new OwnView(me.name(), me.may(Access.OWNER), places, faults)));
     }
 
     private OwnView.Place place(SignIn one, Who.SignedIn me, Request request) {
@@ -74,31 +69,37 @@ final class OwnPages implements Routes {
     }
 
     private Reply change(Request request) {
-        return withPassword(request, "old", me -> {
-            String password = request.form().text("password");
-            Optional<String> fault = choosing.fault(password, me.name(), request.words());
-            if (fault.isPresent()) {
-                return page(400, me, request, Map.of("password", fault.get()));
-            }
-            choosing.change(me.id(), password);
-            LOG.info("{} changed the password.", me.id());
-            return again(me, request);
-        });
+        return withPassword(
+                request,
+                "old",
+                me -> {
+                    String password = request.form().text("password");
+                    Optional<String> fault = choosing.fault(password, me.name(), request.words());
+                    if (fault.isPresent()) {
+                        return page(400, me, request, Map.of("password", fault.get()));
+                    }
+                    choosing.change(me.id(), password);
+                    LOG.info("{} changed the password.", me.id());
+                    return again(me, request);
+                });
     }
 
     private Reply end(Request request) {
-        return withPassword(request, "confirm", me -> {
-            String which = request.form().text("which");
-            if (which.equals("all")) {
-                book.signIns().endAll(me.id());
-                LOG.info("{} signed out everywhere.", me.id());
-                return again(me, request);
-            }
-            book.signIns().of(me.id()).stream()
-                    .filter(one -> one.id().equals(which))
-                    .forEach(one -> book.signIns().end(one.id()));
-            return Reply.seeOther("/password");
-        });
+        return withPassword(
+                request,
+                "confirm",
+                me -> {
+                    String which = request.form().text("which");
+                    if (which.equals("all")) {
+                        book.signIns().endAll(me.id());
+                        LOG.info("{} signed out everywhere.", me.id());
+                        return again(me, request);
+                    }
+                    book.signIns().of(me.id()).stream()
+                            .filter(one -> one.id().equals(which))
+                            .forEach(one -> book.signIns().end(one.id()));
+                    return Reply.seeOther("/password");
+                });
     }
 
     /// Signs in here again, with another token.

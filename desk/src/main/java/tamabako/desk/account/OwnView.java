@@ -9,8 +9,7 @@ import java.util.Map;
 /// @param owner whether the desk is theirs
 /// @param places where they are signed in, this browser among them
 /// @param faults what is wrong with a field, by its name
-public record OwnView(
-        String name, boolean owner, List<Place> places, Map<String, String> faults) {
+public record OwnView(String name, boolean owner, List<Place> places, Map<String, String> faults) {
 
     public OwnView {
         places = List.copyOf(places);

@@ -20,8 +20,7 @@ final class Passwords {
     private static final int VERSION = 19;
 
     private static final Argon2Function ARGON2ID =
-            Argon2Function.getInstance(
-                    MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID, VERSION);
+            Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID, VERSION);
 
     /// So many are hashed at once and no more: each takes 19 MiB and a core for a while.
     private final Semaphore places = new Semaphore(2, true);
@@ -31,8 +30,8 @@ final class Passwords {
 
     /// The hash to keep.
     String hash(String password) {
-        return slowly(() ->
-                Password.hash(password).addRandomSalt(SALT_BYTES).with(ARGON2ID).getResult());
+        return slowly(
+                () -> Password.hash(password).addRandomSalt(SALT_BYTES).with(ARGON2ID).getResult());
     }
 
     /// Whether that password has that hash.

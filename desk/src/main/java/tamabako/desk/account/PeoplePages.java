@@ -51,8 +51,7 @@ final class PeoplePages implements Routes {
     }
 
     private Reply page(int status, String name, String fault) {
-        List<PeopleView.Person> people =
-                book.teachers().all().stream().map(this::person).toList();
+        List<PeopleView.Person> people = book.teachers().all().stream().map(this::person).toList();
         PeopleView view = new PeopleView(book.accounts().hasOwner(), people, name, fault);
         return new Reply.Page(status, "account/people.jte", Map.of("people", view));
     }
@@ -93,8 +92,7 @@ final class PeoplePages implements Routes {
             fault = Optional.of(request.words().say("name.taken", name));
         }
         return fault.map(told -> page(400, name, told))
-                .orElseGet(() ->
-                        code(new Teacher(Identity.fresh(), name, role.get(), false)));
+                .orElseGet(() -> code(new Teacher(Identity.fresh(), name, role.get(), false)));
     }
 
     private static Optional<Teacher.Role> role(Request request) {
@@ -189,8 +187,6 @@ final class PeoplePages implements Routes {
         boolean isOwner = teacher.get().role() == Teacher.Role.OWNER;
         boolean isGiveCode = request.path().endsWith("/code");
         boolean isRescue = door.guard() == AccountDoor.Guard.NONE && isGiveCode;
-        return isOwner && !isRescue
-                ? Reply.trouble(403, "not-the-owner")
-                : doing.to(teacher.get());
+        return isOwner && !isRescue ? Reply.trouble(403, "not-the-owner") : doing.to(teacher.get());
     }
 }

@@ -18,8 +18,7 @@ public record PeopleView(boolean owned, List<Person> people, String name, String
     /// Someone who teaches or helps.
     ///
     /// @param browsers at how many browsers they are signed in
-    public record Person(
-            String id, String name, Teacher.Role role, State state, int browsers) {
+    public record Person(String id, String name, Teacher.Role role, State state, int browsers) {
 
         /// What they can be made instead, as the form says it.
         public String otherRole() {

@@ -43,8 +43,7 @@ final class SignInPages implements Routes {
         };
     }
 
-    private static Reply page(
-            int status, Request request, String name, String back, String fault) {
+    private static Reply page(int status, Request request, String name, String back, String fault) {
         boolean isSecret = request.caller().encrypted() || request.caller().isThisComputer();
         return new Reply.Page(
                 status,
@@ -108,14 +107,12 @@ final class SignInPages implements Routes {
 
     /// Gives a browser its token and shows it `address`.
     static Reply in(Token token, Caller caller, String address) {
-        return new Reply.SeeOther(
-                address, Map.of("Set-Cookie", SignInCookie.give(token, caller)));
+        return new Reply.SeeOther(address, Map.of("Set-Cookie", SignInCookie.give(token, caller)));
     }
 
     private Reply signOut(Request request) {
         door.signingIn().end(request.caller());
         String next = request.who() instanceof Who.AtThisComputer ? "/" : "/sign-in";
-        return new Reply.SeeOther(
-                next, Map.of("Set-Cookie", SignInCookie.take(request.caller())));
+        return new Reply.SeeOther(next, Map.of("Set-Cookie", SignInCookie.take(request.caller())));
     }
 }

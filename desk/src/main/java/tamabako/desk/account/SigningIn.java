@@ -135,10 +135,11 @@ final class SigningIn {
 
     /// Ends the sign-in that the caller carries, if any.
     void end(Caller caller) {
-        current(caller).ifPresent(signIn -> {
-            book.signIns().end(signIn.id());
-            LOG.info("{} signed out.", signIn.teacherId());
-        });
+        current(caller)
+                .ifPresent(signIn -> {
+                    book.signIns().end(signIn.id());
+                    LOG.info("{} signed out.", signIn.teacherId());
+                });
     }
 
     /// The sign-in that the caller carries, where it has not ended.

@@ -7,9 +7,9 @@ import java.util.Optional;
 
 /// Says what is too easy to guess to be a password.
 ///
-/// Any signs may stand in it and none must. What counts is how many tries a guesser needs who
-/// knows common passwords, words, names, dates and rows of keys: at least a hundred million.
-/// Source of the estimate: D. Wheeler, "zxcvbn: Low-Budget Password Strength Estimation", 2016.
+/// Any signs may stand in it and none must. What counts is how many tries a guesser needs who knows
+/// common passwords, words, names, dates and rows of keys: at least a hundred million. Source of
+/// the estimate: D. Wheeler, "zxcvbn: Low-Budget Password Strength Estimation", 2016.
 final class Strength {
 
     /// The fewest signs. OWASP ASVS 5.0.0, V6.2.1.
@@ -28,8 +28,21 @@ final class Strength {
     /// Words of this program and its trade, which its guesser tries first.
     private static final List<String> OUR_WORDS =
             List.of(
-                    "tamabako", "玉箱", "たまばこ", "soroban", "そろばん", "算盤", "珠算", "abacus",
-                    "teacher", "owner", "assistant", "school", "先生", "教室", "塾");
+                    "tamabako",
+                    "玉箱",
+                    "たまばこ",
+                    "soroban",
+                    "そろばん",
+                    "算盤",
+                    "珠算",
+                    "abacus",
+                    "teacher",
+                    "owner",
+                    "assistant",
+                    "school",
+                    "先生",
+                    "教室",
+                    "塾");
 
     private final Zxcvbn guesser = new Zxcvbn();
 
@@ -50,7 +63,8 @@ final class Strength {
             known.addAll(List.of(word.split("\\s+")));
         }
         known.removeIf(String::isBlank);
-        String start = password.substring(0, password.offsetByCodePoints(0, Math.min(signs, LOOKED_AT)));
+        String start =
+                password.substring(0, password.offsetByCodePoints(0, Math.min(signs, LOOKED_AT)));
         return guesser.measure(start, known).getGuesses() < ENOUGH
                 ? Optional.of(Weakness.GUESSABLE)
                 : Optional.empty();

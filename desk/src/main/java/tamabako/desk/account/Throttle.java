@@ -24,12 +24,13 @@ final class Throttle {
 
     private final InstantSource clock;
     private final List<Rate> rates;
-    private final Map<String, Deque<Instant>> tries = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Deque<Instant>> eldest) {
-            return size() > MOST_KEYS;
-        }
-    };
+    private final Map<String, Deque<Instant>> tries =
+            new LinkedHashMap<>(16, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<String, Deque<Instant>> eldest) {
+                    return size() > MOST_KEYS;
+                }
+            };
 
     /// @param clock tells when a try happens
     /// @param rates all of which must be kept, the shortest span first

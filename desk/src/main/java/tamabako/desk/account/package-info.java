@@ -6,8 +6,8 @@
 ///
 /// [SigningIn] is the one place where a name and a password are compared, as slowly for a name that
 /// nobody has as for one that somebody has. [Passwords] hashes, [Strength] says what is too easy to
-/// guess, [Throttle] slows guessing down. A browser is known by a [Token] in a cookie, of which only
-/// the digest is kept:
+/// guess, [Throttle] slows guessing down. A browser is known by a [Token] in a cookie, of which
+/// only the digest is kept:
 ///
 /// ```java
 /// Token token = Token.fresh();

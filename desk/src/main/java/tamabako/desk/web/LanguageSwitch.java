@@ -27,6 +27,7 @@ final class LanguageSwitch implements Routes {
         String cookie =
                 "%s=%s; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict"
                         .formatted(Languages.COOKIE, chosen.get().tag());
-        return new Reply.SeeOther(OwnAddress.orHome(request.form().text("back")), Map.of("Set-Cookie", cookie));
+        return new Reply.SeeOther(
+                OwnAddress.orHome(request.form().text("back")), Map.of("Set-Cookie", cookie));
     }
 }

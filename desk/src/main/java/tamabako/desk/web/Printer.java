@@ -24,6 +24,7 @@ final class Printer {
                     "Cross-Origin-Embedder-Policy", "require-corp",
                     "Cross-Origin-Resource-Policy", "same-origin",
                     "Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+
     private static final String POLICY =
             "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 

@@ -51,7 +51,9 @@ class AsvsTableTest {
         assertThat(rows).extracting(Row::item).doesNotHaveDuplicates().containsAll(ITEMS);
         assertThat(rows)
                 .allSatisfy(row ->
-                        assertThat(TEST.matcher(row.tests()).find() || row.tests().startsWith("No test:"))
+                        assertThat(
+                                        TEST.matcher(row.tests()).find()
+                                                || row.tests().startsWith("No test:"))
                                 .as(row.item())
                                 .isTrue());
     }

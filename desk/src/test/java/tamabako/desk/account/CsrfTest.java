@@ -56,9 +56,7 @@ class CsrfTest {
 
     @Test
     void anotherSiteCannotSignABrowserInOrOut() {
-        assertThat(
-                        mori.postWith("Origin", "https://elsewhere.example", "/sign-out")
-                                .statusCode())
+        assertThat(mori.postWith("Origin", "https://elsewhere.example", "/sign-out").statusCode())
                 .isEqualTo(403);
         assertThat(desk.book.signIns().of("MORI")).hasSize(1);
         assertThat(
@@ -77,7 +75,8 @@ class CsrfTest {
 
     @Test
     void whatChangesSomethingIsNoPageToLookAt() {
-        for (String path : new String[] {"/erase", "/sign-out", "/sign-ins", "/accounts/KUDO/shut"}) {
+        for (String path :
+                new String[] {"/erase", "/sign-out", "/sign-ins", "/accounts/KUDO/shut"}) {
             assertThat(mori.get(path).statusCode()).as(path).isEqualTo(405);
         }
     }

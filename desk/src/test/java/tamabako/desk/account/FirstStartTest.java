@@ -124,8 +124,14 @@ class FirstStartTest {
                 assertThat(wrong.statusCode()).isEqualTo(400);
                 assertThat(wrong.body()).contains("not the set-up code").doesNotContain(code);
             }
-            String[] right = {"name", "Mori", "password", PASSWORD, "code", code.toLowerCase(
-                    java.util.Locale.ROOT)};
+            String[] right = {
+                "name",
+                "Mori",
+                "password",
+                PASSWORD,
+                "code",
+                code.toLowerCase(java.util.Locale.ROOT)
+            };
             assertThat(visit.post("/first", right).statusCode()).isEqualTo(429);
             desk.clock.goOn(Duration.ofMinutes(1));
             assertThat(visit.post("/first", right).statusCode()).isEqualTo(303);

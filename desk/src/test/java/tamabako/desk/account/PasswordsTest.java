@@ -105,8 +105,7 @@ class PasswordsTest {
                         Objects.requireNonNull(
                                 com.nulabinc.zxcvbn.Zxcvbn.class.getResourceAsStream(place));
                 var reader =
-                        new BufferedReader(
-                                new InputStreamReader(file, StandardCharsets.UTF_8))) {
+                        new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
             return reader.lines().filter(one -> one.length() >= 8).limit(3_000).toList();
         }
     }
@@ -118,7 +117,6 @@ class PasswordsTest {
                 "teacher1234", "assistant7", "qwertyuiop", "aaaaaaaaaaaa", "19840412", "abcdefgh12"
             })
     void wordsOfTheTradeOnesOwnNameRowsAndDatesAreRefused(String password) {
-        assertThat(strength.weakness(password, List.of("Mori Hana")))
-                .contains(Weakness.GUESSABLE);
+        assertThat(strength.weakness(password, List.of("Mori Hana"))).contains(Weakness.GUESSABLE);
     }
 }

@@ -82,8 +82,7 @@ class SignInTest {
         HttpResponse<String> in =
                 desk.visit().post("/sign-in", "name", "Mori", "password", PASSWORD);
         String cookie = in.headers().firstValue("Set-Cookie").orElse("");
-        assertThat(cookie)
-                .matches("sign-in=[A-Za-z0-9_-]{43}; Path=/; HttpOnly; SameSite=Lax");
+        assertThat(cookie).matches("sign-in=[A-Za-z0-9_-]{43}; Path=/; HttpOnly; SameSite=Lax");
         String token = cookie.substring(8, 51);
         assertThat(in.body()).doesNotContain(token);
         assertThat(next(in)).doesNotContain(token);
@@ -216,8 +215,7 @@ class SignInTest {
             assertThat(visit.post("/sign-in", "name", "n" + i, "password", "x").statusCode())
                     .isEqualTo(403);
         }
-        HttpResponse<String> reply =
-                visit.post("/sign-in", "name", "Mori", "password", PASSWORD);
+        HttpResponse<String> reply = visit.post("/sign-in", "name", "Mori", "password", PASSWORD);
         assertThat(reply.statusCode()).isEqualTo(429);
         assertThat(reply.body()).contains("Try again in 60 seconds");
         desk.clock.goOn(Duration.ofMinutes(1));
@@ -230,8 +228,7 @@ class SignInTest {
         desk.visit(MORI);
         SigningIn signingIn = desk.door.signingIn();
         for (int i = 0; i < 5; i++) {
-            var guesser =
-                    new tamabako.desk.web.Caller("192.0.2." + i, false, java.util.Map.of());
+            var guesser = new tamabako.desk.web.Caller("192.0.2." + i, false, java.util.Map.of());
             assertThat(signingIn.attempt("Mori", "guess " + i, guesser))
                     .isInstanceOf(SigningIn.Tried.Wrong.class);
         }
@@ -427,7 +424,9 @@ class SignInTest {
         Visit mori = desk.visit(MORI);
         for (String path : List.of("/sign-in", "/password")) {
             String page = mori.get(path).body();
-            assertThat(page).contains("type=\"password\"").contains("autocomplete=\"current-password\"");
+            assertThat(page)
+                    .contains("type=\"password\"")
+                    .contains("autocomplete=\"current-password\"");
             assertThat(page).doesNotContain("onpaste", "maxlength", "autocomplete=\"off\"");
         }
         assertThat(mori.get("/password").body()).contains("autocomplete=\"new-password\"");

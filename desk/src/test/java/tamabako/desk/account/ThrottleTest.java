@@ -12,8 +12,7 @@ class ThrottleTest {
     private static final Duration MINUTE = Duration.ofMinutes(1);
 
     private final ChangingClock clock = new ChangingClock();
-    private final Throttle throttle =
-            new Throttle(clock, List.of(new Throttle.Rate(5, MINUTE)));
+    private final Throttle throttle = new Throttle(clock, List.of(new Throttle.Rate(5, MINUTE)));
 
     private int heard(Throttle by, String key, int tries) {
         int heard = 0;
@@ -73,8 +72,7 @@ class ThrottleTest {
 
     @Test
     void aHundredADayAreHeardAndTheDayCountsOnAfterTheMinute() {
-        Throttle byAccount =
-                new Throttle(clock, List.of(SigningIn.A_MINUTE, SigningIn.A_DAY));
+        Throttle byAccount = new Throttle(clock, List.of(SigningIn.A_MINUTE, SigningIn.A_DAY));
         int heard = 0;
         for (int minute = 0; minute < 24 * 60; minute++) {
             heard += heard(byAccount, "a", 6);

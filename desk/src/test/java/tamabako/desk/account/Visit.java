@@ -54,8 +54,7 @@ public final class Visit {
         for (int i = 0; i < fields.length; i += 2) {
             pairs.add(fields[i] + "=" + URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
         }
-        return at(path)
-                .header("Content-Type", "application/x-www-form-urlencoded")
+        return at(path).header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(String.join("&", pairs)));
     }
 

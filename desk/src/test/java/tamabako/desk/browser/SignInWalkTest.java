@@ -40,8 +40,7 @@ class SignInWalkTest {
     }
 
     private static OpenDesk desk(String name, InetAddress address) throws IOException {
-        return OpenDesk.guarded(
-                Files.createDirectory(folder.resolve(name)), false, address, 0);
+        return OpenDesk.guarded(Files.createDirectory(folder.resolve(name)), false, address, 0);
     }
 
     @ParameterizedTest

@@ -92,8 +92,7 @@ class DeskCommandTest {
 
     @Test
     void withoutAPasswordOnlyThisComputerMayBeLetIn() throws IOException, InterruptedException {
-        Process desk =
-                start("--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
+        Process desk = start("--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
         assertThat(firstLine(desk)).contains("only this computer", "0.0.0.0", "--no-password");
         assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);

@@ -97,8 +97,7 @@ class GateTest {
     private static boolean isTurnedAway(Route route, Access who) {
         Visit visit = visit(who);
         String path = route.address().replaceAll("\\{[a-z]+}", "NONE");
-        HttpResponse<String> reply =
-                route.verb() == Verb.GET ? visit.get(path) : visit.post(path);
+        HttpResponse<String> reply = route.verb() == Verb.GET ? visit.get(path) : visit.post(path);
         boolean toSignIn =
                 Visit.next(reply).startsWith("/sign-in")
                         && !List.of("/sign-out").contains(route.address());
