@@ -18,6 +18,7 @@ import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
+import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
@@ -65,7 +66,7 @@ public final class OpenDesk implements AutoCloseable {
     private static OpenDesk open(
             Path folder, boolean demo, InetAddress address, int port, boolean withoutPasswords) {
         PrivateFolder.make(folder);
-        Path file = folder.resolve(BOOK);
+        Path file = bookIn(folder);
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
@@ -83,6 +84,11 @@ public final class OpenDesk implements AutoCloseable {
         }
     }
 
+    /// The file of the class book that is kept in `folder`.
+    public static Path bookIn(Path folder) {
+        return folder.resolve(BOOK);
+    }
+
     private static List<Routes> pages(ClassBook book, AccountDoor door) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
@@ -95,6 +101,7 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new ShowingPages(book, chance::nextLong),
                 new WorkPages());
     }
 
