@@ -21,7 +21,7 @@ public final class ClassBook implements AutoCloseable {
     private ClassBook(Database database, HikariDataSource source) {
         this.database = database;
         this.source = source;
-        this.door = new Door(Jdbi.create(source));
+        this.door = new Door(Jdbi.create(source), database);
     }
 
     /// Opens the class book in `database`, whose tables are made or brought up to date.
@@ -82,6 +82,11 @@ public final class ClassBook implements AutoCloseable {
     /// The work that was handed in.
     public WorkDone work() {
         return new WorkDone(door);
+    }
+
+    /// Answers that were typed and are not handed in yet.
+    public Drafts drafts() {
+        return new Drafts(door);
     }
 
     /// Who came when.

@@ -11,9 +11,12 @@ import org.jdbi.v3.core.JdbiException;
 final class Door {
 
     private final Jdbi database;
+    private final Database kept;
 
-    Door(Jdbi database) {
+    /// @param kept what the tables are kept in
+    Door(Jdbi database, Database kept) {
         this.database = database;
+        this.kept = kept;
     }
 
     /// Reads.
@@ -37,6 +40,14 @@ final class Door {
     /// Several readings and writings in one transaction.
     void whole(Runnable changes) {
         tell(_ -> changes.run());
+    }
+
+    /// Empties the journal of the embedded store, in which what was erased would still stand. It
+    /// waits where a reader is at work, and then the next one that cleans up does it.
+    void cleanUp() {
+        if (kept instanceof Database.Embedded) {
+            alone(book -> book.createQuery("pragma wal_checkpoint(truncate)").mapToMap().list());
+        }
     }
 
     /// Outside of any transaction, for what cannot be in one.
