@@ -10,7 +10,8 @@ import java.util.Optional;
 /// and an event say is known to the rooms alone; here they are texts.
 public final class RoomLog {
 
-    /// The channel of PostgreSQL on which copies of the program tell each other that a room changed.
+    /// The channel of PostgreSQL on which copies of the program tell each other that a room
+    /// changed.
     static final String CHANNEL = "tamabako_room";
 
     private static final String SELECT = "select id, code, setup, opened_at from room";

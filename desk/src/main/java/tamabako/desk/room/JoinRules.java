@@ -14,9 +14,7 @@ record JoinRules(RoomState room) {
             return Decision.refuse(Refusal.BAD_NAME);
         }
         boolean isTaken =
-                room.seats()
-                        .present()
-                        .anyMatch(seat -> isSame(seat, name.get(), join.pupil()));
+                room.seats().present().anyMatch(seat -> isSame(seat, name.get(), join.pupil()));
         if (isTaken) {
             return Decision.refuse(Refusal.NAME_TAKEN);
         }
@@ -37,9 +35,7 @@ record JoinRules(RoomState room) {
     }
 
     private static boolean isSame(Seat seat, String name, String pupil) {
-        return pupil.isBlank()
-                ? seat.name().equalsIgnoreCase(name)
-                : seat.pupil().equals(pupil);
+        return pupil.isBlank() ? seat.name().equalsIgnoreCase(name) : seat.pupil().equals(pupil);
     }
 
     /// A locked room lets nobody new in, but a pupil whose tablet broke goes on with another.

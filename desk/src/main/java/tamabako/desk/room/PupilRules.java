@@ -50,8 +50,7 @@ record PupilRules(RoomState room) {
         if (answer.number() <= seat.taken()) {
             return Decision.accept();
         }
-        Optional<Decision> refused =
-                refused(seat, answer.run(), answer.number(), answer.at());
+        Optional<Decision> refused = refused(seat, answer.run(), answer.number(), answer.at());
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -93,8 +92,7 @@ record PupilRules(RoomState room) {
         }
         return refused(seat, handIn.run(), handIn.number(), handIn.at())
                 .orElseGet(() ->
-                        Decision.accept(
-                                new RoomEvent.HandedIn(seat.number(), handIn.number())));
+                        Decision.accept(new RoomEvent.HandedIn(seat.number(), handIn.number())));
     }
 
     private Optional<Decision> refused(Seat seat, int run, int number, long at) {
@@ -121,8 +119,7 @@ record PupilRules(RoomState room) {
             return at > ended + RoomState.GRACE;
         }
         OptionalLong limit = room.limit(seat);
-        return limit.isPresent()
-                && room.phase().worked(at) > limit.getAsLong() + RoomState.GRACE;
+        return limit.isPresent() && room.phase().worked(at) > limit.getAsLong() + RoomState.GRACE;
     }
 
     private static Decision late(Seat seat) {

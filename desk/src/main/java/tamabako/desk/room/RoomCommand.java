@@ -28,11 +28,13 @@ public sealed interface RoomCommand {
     /// Begin the round, or go on after a pause.
     record Start(long at) implements OfTeacher {}
 
+    /// Stop the round for a while.
     record Pause(long at) implements OfTeacher {}
 
-    /// @param seconds how much longer the round takes
+    /// The round takes so many seconds longer.
     record AddTime(int seconds) implements OfTeacher {}
 
+    /// End the round.
     record End(long at) implements OfTeacher {}
 
     /// On to the next round.
@@ -41,23 +43,31 @@ public sealed interface RoomCommand {
     /// The same round once more.
     record Repeat(long at) implements OfTeacher {}
 
+    /// Let nobody join any more, or again.
     record Lock(boolean on) implements OfTeacher {}
 
+    /// Show right and wrong on the projector, or not.
     record ShowMarks(boolean on) implements OfTeacher {}
 
+    /// Let the room be joined by that code from now on.
     record NewCode(String code) implements OfTeacher {}
 
+    /// Take a seat away.
     record Remove(int seat) implements OfTeacher {}
 
+    /// Give a seat another name.
     record Rename(int seat, String name) implements OfTeacher {}
 
+    /// Give a seat so much more time than the others, per cent.
     record GiveExtraTime(int seat, int percent) implements OfTeacher {}
 
     /// Let a seat move to the tablet that asks, or not.
     record LetMove(int seat, boolean yes) implements OfTeacher {}
 
+    /// Let the late answers of a seat in.
     record AdmitLate(int seat) implements OfTeacher {}
 
+    /// Close the room.
     record Close(long at) implements OfTeacher {}
 
     /// The pupil at the old tablet lets the seat move, or not.

@@ -59,13 +59,7 @@ public sealed interface RoomEvent {
     /// @param took in milliseconds; -1 where nobody knows
     /// @param worked how long the round was worked then, in milliseconds
     record Answered(
-            int seat,
-            int number,
-            int problem,
-            String written,
-            String mark,
-            long took,
-            long worked)
+            int seat, int number, int problem, String written, String mark, long took, long worked)
             implements RoomEvent {
 
         tamabako.desk.room.Answered answer() {

@@ -104,32 +104,82 @@ public record RoomState(
 
     RoomState counted() {
         return new RoomState(
-                id, code, setup, events + 1, round, run, phase, added, locked, marksShown, closed,
+                id,
+                code,
+                setup,
+                events + 1,
+                round,
+                run,
+                phase,
+                added,
+                locked,
+                marksShown,
+                closed,
                 seats);
     }
 
     RoomState with(CodeChanged changed) {
         return new RoomState(
-                id, changed.code(), setup, events, round, run, phase, added, locked, marksShown,
-                closed, seats);
+                id,
+                changed.code(),
+                setup,
+                events,
+                round,
+                run,
+                phase,
+                added,
+                locked,
+                marksShown,
+                closed,
+                seats);
     }
 
     RoomState with(Phase other) {
         return new RoomState(
-                id, code, setup, events, round, run, other, added, locked, marksShown, closed,
+                id,
+                code,
+                setup,
+                events,
+                round,
+                run,
+                other,
+                added,
+                locked,
+                marksShown,
+                closed,
                 seats);
     }
 
     RoomState with(Seats others) {
         return new RoomState(
-                id, code, setup, events, round, run, phase, added, locked, marksShown, closed,
+                id,
+                code,
+                setup,
+                events,
+                round,
+                run,
+                phase,
+                added,
+                locked,
+                marksShown,
+                closed,
                 others);
     }
 
     RoomState withAdded(long more) {
         return new RoomState(
-                id, code, setup, events, round, run, phase, added + more, locked, marksShown,
-                closed, seats);
+                id,
+                code,
+                setup,
+                events,
+                round,
+                run,
+                phase,
+                added + more,
+                locked,
+                marksShown,
+                closed,
+                seats);
     }
 
     RoomState withLocked(boolean on) {
@@ -144,8 +194,7 @@ public record RoomState(
 
     RoomState gone() {
         return new RoomState(
-                id, code, setup, events, round, run, phase, added, locked, marksShown, true,
-                seats);
+                id, code, setup, events, round, run, phase, added, locked, marksShown, true, seats);
     }
 
     RoomState before(int nextRound) {

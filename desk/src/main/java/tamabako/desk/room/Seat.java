@@ -109,16 +109,24 @@ public record Seat(
 
     Seat gone() {
         return new Seat(
-                number, name, pupil, keys, extraTime, true, taken, answers, turned, handedIn,
-                late);
+                number, name, pupil, keys, extraTime, true, taken, answers, turned, handedIn, late);
     }
 
     Seat with(RoomEvent.Answered answered) {
         List<Answered> now = new ArrayList<>(answers);
         now.set(answered.problem(), answered.answer());
         return new Seat(
-                number, name, pupil, keys, extraTime, removed, answered.number(), now,
-                answered.worked(), handedIn, late);
+                number,
+                name,
+                pupil,
+                keys,
+                extraTime,
+                removed,
+                answered.number(),
+                now,
+                answered.worked(),
+                handedIn,
+                late);
     }
 
     Seat done(int message) {
@@ -130,7 +138,16 @@ public record Seat(
     /// The same seat before a round with so many answers.
     Seat before(int answers) {
         return new Seat(
-                number, name, pupil, keys, extraTime, removed, taken,
-                Collections.nCopies(answers, Answered.NOTHING), 0, false, Late.NONE);
+                number,
+                name,
+                pupil,
+                keys,
+                extraTime,
+                removed,
+                taken,
+                Collections.nCopies(answers, Answered.NOTHING),
+                0,
+                false,
+                Late.NONE);
     }
 }

@@ -16,17 +16,18 @@ public final class SeatName {
         String name = typed.strip().replaceAll("\\s+", " ");
         boolean isSeen =
                 name.codePoints()
-                        .noneMatch(letter -> switch (Character.getType(letter)) {
-                            case Character.CONTROL,
-                                    Character.FORMAT,
-                                    Character.SURROGATE,
-                                    Character.PRIVATE_USE,
-                                    Character.UNASSIGNED,
-                                    Character.LINE_SEPARATOR,
-                                    Character.PARAGRAPH_SEPARATOR ->
-                                    true;
-                            default -> false;
-                        });
+                        .noneMatch(letter ->
+                                switch (Character.getType(letter)) {
+                                    case Character.CONTROL,
+                                            Character.FORMAT,
+                                            Character.SURROGATE,
+                                            Character.PRIVATE_USE,
+                                            Character.UNASSIGNED,
+                                            Character.LINE_SEPARATOR,
+                                            Character.PARAGRAPH_SEPARATOR ->
+                                            true;
+                                    default -> false;
+                                });
         int length = name.codePointCount(0, name.length());
         return isSeen && length >= 1 && length <= LONGEST ? Optional.of(name) : Optional.empty();
     }

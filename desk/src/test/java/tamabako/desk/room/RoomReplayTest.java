@@ -18,35 +18,39 @@ class RoomReplayTest {
 
     @Test
     void theEventsGiveTheStateAgainAndEveryMessageCountsOnce() {
-        Property.forSeeds(400, draw -> {
-            RoomState opened =
-                    RoomState.open(
-                            "room",
-                            "CODE22",
-                            Lesson.setup(
-                                    200,
-                                    Lesson.round("A", 4, Optional.of(Duration.ofSeconds(40))),
-                                    Lesson.round("B", 2, Optional.empty())));
-            RoomState room = opened;
-            List<RoomEvent> events = new ArrayList<>();
-            Map<String, Integer> taken = new HashMap<>();
-            for (int turn = 0; turn < 150; turn++) {
-                for (RoomEvent event : room.decide(command(draw, room, turn)).events()) {
-                    events.add(event);
-                    room = room.apply(event);
-                    if (event instanceof RoomEvent.Answered answered) {
-                        taken.merge(answered.seat() + "/" + answered.number(), 1, Integer::sum);
+        Property.forSeeds(
+                400,
+                draw -> {
+                    RoomState opened =
+                            RoomState.open(
+                                    "room",
+                                    "CODE22",
+                                    Lesson.setup(
+                                            200,
+                                            Lesson.round(
+                                                    "A", 4, Optional.of(Duration.ofSeconds(40))),
+                                            Lesson.round("B", 2, Optional.empty())));
+                    RoomState room = opened;
+                    List<RoomEvent> events = new ArrayList<>();
+                    Map<String, Integer> taken = new HashMap<>();
+                    for (int turn = 0; turn < 150; turn++) {
+                        for (RoomEvent event : room.decide(command(draw, room, turn)).events()) {
+                            events.add(event);
+                            room = room.apply(event);
+                            if (event instanceof RoomEvent.Answered answered) {
+                                taken.merge(
+                                        answered.seat() + "/" + answered.number(), 1, Integer::sum);
+                            }
+                        }
                     }
-                }
-            }
-            RoomState replayed = opened;
-            for (RoomEvent event : events) {
-                replayed = replayed.apply(event);
-            }
-            assertThat(replayed).isEqualTo(room);
-            assertThat(replayed.events()).isEqualTo(events.size());
-            assertThat(taken.values()).allMatch(times -> times == 1);
-        });
+                    RoomState replayed = opened;
+                    for (RoomEvent event : events) {
+                        replayed = replayed.apply(event);
+                    }
+                    assertThat(replayed).isEqualTo(room);
+                    assertThat(replayed.events()).isEqualTo(events.size());
+                    assertThat(taken.values()).allMatch(times -> times == 1);
+                });
     }
 
     private static RoomCommand command(Draw draw, RoomState room, int turn) {
@@ -78,8 +82,7 @@ class RoomReplayTest {
         for (int number = 1; number <= 200; number++) {
             seats =
                     seats.and(
-                            Seat.fresh(
-                                    new RoomEvent.Joined(number, "n" + number, "", "k", 0), 2));
+                            Seat.fresh(new RoomEvent.Joined(number, "n" + number, "", "k", 0), 2));
         }
         Seats before = seats;
         Seats changed = seats.change(130, seat -> seat.named("other"));

@@ -28,10 +28,11 @@ class RoomStateTest {
 
     private Decision ask(RoomCommand command) {
         Decision decision = room.decide(command);
-        decision.events().forEach(event -> {
-            room = room.apply(event);
-            kept.add(event);
-        });
+        decision.events()
+                .forEach(event -> {
+                    room = room.apply(event);
+                    kept.add(event);
+                });
         return decision;
     }
 
@@ -93,8 +94,9 @@ class RoomStateTest {
         ask(answer(1, 0, "46", 9_000));
         ask(answer(2, 1, "99", 15_000));
         ask(answer(3, 1, "47", 16_000));
-        assertThat(seat(1).answers()).extracting(Answered::mark).containsExactly(
-                "right", "right", "empty");
+        assertThat(seat(1).answers())
+                .extracting(Answered::mark)
+                .containsExactly("right", "right", "empty");
         assertThat(seat(1).answers().get(0).took()).hasValue(8_000);
         assertThat(seat(1).answers().get(1).took()).hasValue(7_000);
     }
@@ -157,8 +159,7 @@ class RoomStateTest {
         ask(new RoomCommand.Start(50_000));
         assertThat(room.ends()).hasValue(223_000);
         assertThat(refusal(new RoomCommand.TimeUp(222_999))).contains(Refusal.NOT_NOW);
-        assertThat(refusal(new RoomCommand.GiveExtraTime(1, 301)))
-                .contains(Refusal.OUT_OF_RANGE);
+        assertThat(refusal(new RoomCommand.GiveExtraTime(1, 301))).contains(Refusal.OUT_OF_RANGE);
     }
 
     @Test

@@ -16,9 +16,7 @@ import tamabako.problems.words.Sayable;
 final class EventLines {
 
     private static final JsonMapper JSON =
-            JsonMapper.builder()
-                    .addMixIn(RoomEvent.class, Named.class)
-                    .build();
+            JsonMapper.builder().addMixIn(RoomEvent.class, Named.class).build();
 
     static {
         Arrays.stream(RoomEvent.class.getPermittedSubclasses())

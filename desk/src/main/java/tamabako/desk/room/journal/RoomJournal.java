@@ -68,11 +68,13 @@ final class RoomJournal implements AutoCloseable {
         List<Deciding> rooms = new ArrayList<>();
         try {
             book.whole(() -> {
-                byRoom(together).values().forEach(wishes -> {
-                    Deciding deciding = new Deciding(wishes.getFirst().room(), wishes);
-                    deciding.keep(book.rooms(), work);
-                    rooms.add(deciding);
-                });
+                byRoom(together)
+                        .values()
+                        .forEach(wishes -> {
+                            Deciding deciding = new Deciding(wishes.getFirst().room(), wishes);
+                            deciding.keep(book.rooms(), work);
+                            rooms.add(deciding);
+                        });
             });
         } catch (RuntimeException failed) {
             LOG.error("{} wishes could not be kept.", together.size(), failed);

@@ -27,8 +27,8 @@ import tamabako.records.RoomNotices;
 
 /// The open rooms of a class book, shared with every other program over the same database.
 ///
-/// Methods throw [tamabako.records.RecordsFailure] when the disk or the database fails; then nothing
-/// of what was asked was kept.
+/// Methods throw [tamabako.records.RecordsFailure] when the disk or the database fails; then
+/// nothing of what was asked was kept.
 public final class Rooms implements AutoCloseable {
 
     /// A room that nobody closed is closed after so long.
@@ -59,17 +59,14 @@ public final class Rooms implements AutoCloseable {
             }
         }
         this.notices = RoomNotices.listen(book.database(), this::hear);
-        timer.scheduleWithFixedDelay(this::lookAtClocks, LOOK, LOOK, TimeUnit.MILLISECONDS);
+        var _ = timer.scheduleWithFixedDelay(this::lookAtClocks, LOOK, LOOK, TimeUnit.MILLISECONDS);
     }
 
     /// Opens a room under a fresh code.
     public RoomState open(Setup setup) {
         RoomLog.Entry entry =
                 new RoomLog.Entry(
-                        Identity.fresh(),
-                        freeCode(),
-                        SetupJson.write(setup),
-                        clock.instant());
+                        Identity.fresh(), freeCode(), SetupJson.write(setup), clock.instant());
         book.rooms().open(entry);
         return load(entry).state();
     }
@@ -95,11 +92,12 @@ public final class Rooms implements AutoCloseable {
                         .map(OpenRoom::state)
                         .filter(state -> !state.closed() && state.code().equals(code))
                         .findFirst();
-        return here.or(() -> book.rooms()
-                .findByCode(code)
-                .map(this::load)
-                .map(OpenRoom::state)
-                .filter(state -> state.code().equals(code)));
+        return here.or(() ->
+                book.rooms()
+                        .findByCode(code)
+                        .map(this::load)
+                        .map(OpenRoom::state)
+                        .filter(state -> state.code().equals(code)));
     }
 
     /// Every open room, the newest first where they were opened by this program.
@@ -146,17 +144,20 @@ public final class Rooms implements AutoCloseable {
     }
 
     private OpenRoom load(RoomLog.Entry entry) {
-        return rooms.computeIfAbsent(entry.id(), id -> {
-            RoomState state = RoomState.open(id, entry.code(), SetupJson.read(entry.setup()));
-            for (RoomLog.Part part : book.rooms().after(id, 0)) {
-                for (var event : EventLines.read(part.events())) {
-                    state = state.apply(event);
-                }
-            }
-            OpenRoom room = new OpenRoom(state);
-            room.watch(this::changed);
-            return room;
-        });
+        return rooms.computeIfAbsent(
+                entry.id(),
+                id -> {
+                    RoomState state =
+                            RoomState.open(id, entry.code(), SetupJson.read(entry.setup()));
+                    for (RoomLog.Part part : book.rooms().after(id, 0)) {
+                        for (var event : EventLines.read(part.events())) {
+                            state = state.apply(event);
+                        }
+                    }
+                    OpenRoom room = new OpenRoom(state);
+                    room.watch(this::changed);
+                    return room;
+                });
     }
 
     private void changed(Change change) {

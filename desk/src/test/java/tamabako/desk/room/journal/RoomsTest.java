@@ -73,8 +73,10 @@ class RoomsTest {
             rooms.ask(id, new RoomCommand.Join("葵", "", "key1", 20));
             rooms.ask(id, new RoomCommand.Start(clock.millis()));
             rooms.ask(id, new RoomCommand.NewCode("NEW234"));
-            before = rooms.ask(id, answer(rooms.find(id).orElseThrow(), 1, 1, "46")).orElseThrow()
-                    .room();
+            before =
+                    rooms.ask(id, answer(rooms.find(id).orElseThrow(), 1, 1, "46"))
+                            .orElseThrow()
+                            .room();
         }
         try (ClassBook book = book();
                 Rooms rooms = new Rooms(book, clock)) {
@@ -115,20 +117,23 @@ class RoomsTest {
             }
             rooms.ask(room.id(), joins);
             RoomState running =
-                    rooms.ask(room.id(), new RoomCommand.Start(clock.millis())).orElseThrow()
+                    rooms.ask(room.id(), new RoomCommand.Start(clock.millis()))
+                            .orElseThrow()
                             .room();
             int before = book.rooms().after(room.id(), 0).size();
             var refused = new ConcurrentLinkedQueue<Outcome>();
             List<Thread> pupils = new ArrayList<>();
             for (int seat = 1; seat <= seats; seat++) {
                 int number = seat;
-                pupils.add(Thread.startVirtualThread(() -> {
-                    Outcome outcome =
-                            rooms.ask(room.id(), answer(running, number, 1, "46")).orElseThrow();
-                    if (outcome.decision() instanceof Decision.Refused) {
-                        refused.add(outcome);
-                    }
-                }));
+                pupils.add(
+                        Thread.startVirtualThread(() -> {
+                            Outcome outcome =
+                                    rooms.ask(room.id(), answer(running, number, 1, "46"))
+                                            .orElseThrow();
+                            if (outcome.decision() instanceof Decision.Refused) {
+                                refused.add(outcome);
+                            }
+                        }));
             }
             for (Thread pupil : pupils) {
                 pupil.join();
@@ -168,8 +173,9 @@ class RoomsTest {
 
             rooms.ask(room.id(), new RoomCommand.AdmitLate(1));
             rooms.ask(room.id(), answer(room, 1, 3, "48"));
-            assertThat(book.work().of("PUPIL")).singleElement().satisfies(again ->
-                    assertThat(again.right()).isEqualTo(2));
+            assertThat(book.work().of("PUPIL"))
+                    .singleElement()
+                    .satisfies(again -> assertThat(again.right()).isEqualTo(2));
 
             rooms.ask(room.id(), new RoomCommand.Close(clock.millis()));
             assertThat(rooms.find(room.id())).isEmpty();

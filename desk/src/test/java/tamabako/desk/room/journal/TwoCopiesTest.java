@@ -69,9 +69,7 @@ class TwoCopiesTest {
         RoomState room = lesson();
         assertThat(other.findByCode(room.code())).contains(room);
         RoomState joined =
-                other.ask(room.id(), new RoomCommand.Join("葵", "", "key1", 0))
-                        .orElseThrow()
-                        .room();
+                other.ask(room.id(), new RoomCommand.Join("葵", "", "key1", 0)).orElseThrow().room();
         eventually(one, room.id(), joined);
         RoomState begun =
                 one.ask(room.id(), new RoomCommand.Start(CLOCK.millis())).orElseThrow().room();
@@ -111,7 +109,9 @@ class TwoCopiesTest {
         assertThat(after.seats().present()).hasSize(seats).allMatch(Seat::handedIn);
         assertThat(after.seats().present().mapToLong(Seat::right).sum()).isEqualTo(3L * seats);
         eventually(other, room.id(), after);
-        assertThat(otherBook.work().latest(500).stream().filter(work -> work.id().startsWith(room.id())))
+        assertThat(
+                        otherBook.work().latest(500).stream()
+                                .filter(work -> work.id().startsWith(room.id())))
                 .hasSize(seats)
                 .allSatisfy(work -> assertThat(work.right()).isEqualTo(3));
     }
