@@ -156,11 +156,8 @@ public final class PaperPages implements Routes {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);
             case FormsMade.NotMade(PaperMade.Reason reason) -> {
                 String said = ProblemWords.of(request.words().language()).say(reason);
-                if (forms > 1) {
-                    form.blame("forms", request.words().say("papers.fewer-forms", said));
-                } else {
-                    form.blame("grade", said);
-                }
+                boolean isOfForms = reason instanceof PaperMade.Reason.TooFewForms;
+                form.blame(isOfForms ? "forms" : "grade", said);
                 yield page(400, request, form, Optional.empty());
             }
         };
