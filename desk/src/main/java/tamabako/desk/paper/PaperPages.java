@@ -174,9 +174,11 @@ public final class PaperPages implements Routes {
         if (kept.isEmpty()) {
             return missing(request);
         }
-        String ladder = kept.get().papers().getFirst().ladder();
         String name =
-                ladders.find(ladder).map(known -> choice(known, request).name()).orElse(ladder);
+                kept.get()
+                        .ladder()
+                        .map(ladder -> ladder.name().in(request.words().language()))
+                        .orElse(kept.get().papers().getFirst().ladder());
         FormsView view =
                 new FormsViews(request.words())
                         .of(

@@ -25,7 +25,7 @@ public final class PaperLayout {
 
     private PaperLayout(Paper paper, PaperPrintWish wish, Measure measure) {
         PrintWords words = PrintWords.of(wish.language());
-        this.facts = new PaperFacts(paper, wish.title(), words);
+        this.facts = new PaperFacts(paper, wish.title(), wish.ladder(), words);
         this.wish = wish;
         this.setting = new Setting(words, wish.size(), Page.of(wish.page()), measure);
     }
@@ -51,7 +51,7 @@ public final class PaperLayout {
     /// What the window of a reader shows for a file with this paper first.
     public static String title(Paper paper, PaperPrintWish wish) {
         PrintWords words = PrintWords.of(wish.language());
-        PaperFacts facts = new PaperFacts(paper, wish.title(), words);
+        PaperFacts facts = new PaperFacts(paper, wish.title(), wish.ladder(), words);
         return words.say("paper.title", facts.ladder(), facts.title());
     }
 
