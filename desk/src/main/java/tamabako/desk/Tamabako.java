@@ -63,8 +63,7 @@ public final class Tamabako {
                     line.getErr()
                             .println(
                                     "`%s --help` tells what it takes."
-                                            .formatted(
-                                                    line.getCommandSpec().qualifiedName()));
+                                            .formatted(line.getCommandSpec().qualifiedName()));
                     return line.getCommandSpec().exitCodeOnInvalidInput();
                 })
                 .setExecutionExceptionHandler((failed, line, _) -> {

@@ -312,7 +312,10 @@ class CommandsTest {
         String clash = file("clash.json", "{\"rows\":4,\"digits\":1,\"minus\":4}");
         assertThat(run("make", "--wish", clash)).isEqualTo(1);
         String nearest =
-                err.toString().lines().filter(line -> line.startsWith("Nearest: {")).findFirst()
+                err.toString()
+                        .lines()
+                        .filter(line -> line.startsWith("Nearest: {"))
+                        .findFirst()
                         .orElseThrow();
         String granted = file("granted.json", nearest.substring("Nearest: ".length()));
         assertThat(run("make", "--wish", granted, "--count", "1")).isZero();

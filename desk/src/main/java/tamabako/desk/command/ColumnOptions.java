@@ -61,10 +61,7 @@ final class ColumnOptions {
                 .withDigits(span.least(), span.most())
                 .withMinusRows(minus)
                 .withPlaces(places)
-                .allowing(
-                        techniques.isEmpty()
-                                ? EnumSet.allOf(Technique.class)
-                                : named(techniques))
+                .allowing(techniques.isEmpty() ? EnumSet.allOf(Technique.class) : named(techniques))
                 .requiring(named(required))
                 .goingBelowZero(belowZero)
                 .withCustomsOfPractice();

@@ -131,9 +131,7 @@ public final class MakeCommand implements Callable<Integer> {
 
     /// A wish as it was asked: by a file, or by options.
     private String written(Wish near) {
-        return wishFile.isPresent()
-                ? WishJson.line(near)
-                : "tamabako make " + WishOptions.of(near);
+        return wishFile.isPresent() ? WishJson.line(near) : "tamabako make " + WishOptions.of(near);
     }
 
     private void print(Problem problem) {

@@ -43,7 +43,6 @@ final class PaperPrintOptions {
 
     /// @param ladder the name of the ladder
     PaperPrintWish wish(Label ladder) {
-        return new PaperPrintWish(
-                language, parts, size, page, title, Optional.of(ladder), date);
+        return new PaperPrintWish(language, parts, size, page, title, Optional.of(ladder), date);
     }
 }

@@ -70,8 +70,7 @@ public record PaperPrintWish(
 
     /// The same wish under another title.
     public PaperPrintWish titled(String changed) {
-        return new PaperPrintWish(
-                language, parts, size, page, Optional.of(changed), ladder, date);
+        return new PaperPrintWish(language, parts, size, page, Optional.of(changed), ladder, date);
     }
 
     /// The same wish for papers of a ladder of that name, which need not be shipped.
@@ -81,7 +80,6 @@ public record PaperPrintWish(
 
     /// The same wish with the date printed.
     public PaperPrintWish onDate(String changed) {
-        return new PaperPrintWish(
-                language, parts, size, page, title, ladder, Optional.of(changed));
+        return new PaperPrintWish(language, parts, size, page, title, ladder, Optional.of(changed));
     }
 }

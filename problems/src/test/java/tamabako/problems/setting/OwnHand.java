@@ -1,6 +1,7 @@
 package tamabako.problems.setting;
 
 import java.math.BigDecimal;
+import java.util.Set;
 import java.util.TreeSet;
 
 /// Works a column digit by digit from the left and notes by which techniques, written from the
@@ -46,7 +47,7 @@ final class OwnHand {
         return letters(taken);
     }
 
-    private static String letters(TreeSet<Character> techniques) {
+    private static String letters(Set<Character> techniques) {
         StringBuilder letters = new StringBuilder();
         techniques.forEach(letters::append);
         return letters.toString();
