@@ -26,14 +26,10 @@ record AttendancePage(ClassBook book, InstantSource clock, ZoneId zone) implemen
         return List.of(
                 Route.get(
                         "/book/groups/{id}/attendance",
-                        request ->
-                                Missing.orGroup(
-                                        book, request, group -> show(request, group))),
+                        request -> Missing.orGroup(book, request, group -> show(request, group))),
                 Route.post(
                         "/book/groups/{id}/attendance",
-                        request ->
-                                Missing.orGroup(
-                                        book, request, group -> note(request, group))));
+                        request -> Missing.orGroup(book, request, group -> note(request, group))));
     }
 
     /// The day that is asked for, today where none is; nothing where it is none or still to come.

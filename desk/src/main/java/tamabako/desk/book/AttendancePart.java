@@ -14,8 +14,7 @@ import tamabako.records.Pupil;
 /// @param late days late
 /// @param absent days away
 /// @param today the day of today as a field for days takes it
-public record AttendancePart(
-        List<Day> latest, long present, long late, long absent, String today) {
+public record AttendancePart(List<Day> latest, long present, long late, long absent, String today) {
 
     private static final int LATEST = 12;
 

@@ -16,8 +16,7 @@ public final class BookPages implements Routes {
     /// @param zone where the lessons are held
     /// @param traces who else keeps something of a pupil, and must let go of it when the pupil is
     ///   erased
-    public BookPages(
-            ClassBook book, InstantSource clock, ZoneId zone, List<PupilTraces> traces) {
+    public BookPages(ClassBook book, InstantSource clock, ZoneId zone, List<PupilTraces> traces) {
         PupilPage pupil = new PupilPage(book, clock, zone);
         this.pages =
                 List.of(

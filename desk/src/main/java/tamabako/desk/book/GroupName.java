@@ -23,8 +23,8 @@ final class GroupName {
         book.groups().all().stream()
                 .filter(group -> group.name().equalsIgnoreCase(name) && !group.id().equals(own))
                 .findFirst()
-                .ifPresent(group ->
-                        form.blame("group", words.say("book.group-twice", group.name())));
+                .ifPresent(
+                        group -> form.blame("group", words.say("book.group-twice", group.name())));
         return name;
     }
 }

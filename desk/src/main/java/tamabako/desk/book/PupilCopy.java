@@ -22,8 +22,7 @@ record PupilCopy(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
         return List.of(
                 Route.get(
                         "/book/pupils/{id}/copy",
-                        request ->
-                                Missing.orPupil(book, request, pupil -> page(request, pupil))),
+                        request -> Missing.orPupil(book, request, pupil -> page(request, pupil))),
                 Route.get(
                         "/book/pupils/{id}.json",
                         request -> Missing.orPupil(book, request, this::json)));

@@ -25,12 +25,10 @@ record PupilEdit(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
                                 Missing.orPupil(
                                         book,
                                         request,
-                                        pupil ->
-                                                page(200, pupil, PupilForm.of(request, pupil)))),
+                                        pupil -> page(200, pupil, PupilForm.of(request, pupil)))),
                 Route.post(
                         "/book/pupils/{id}/edit",
-                        request ->
-                                Missing.orPupil(book, request, pupil -> keep(request, pupil))));
+                        request -> Missing.orPupil(book, request, pupil -> keep(request, pupil))));
     }
 
     private Reply page(int status, Pupil pupil, Form form) {

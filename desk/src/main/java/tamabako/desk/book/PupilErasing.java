@@ -30,8 +30,7 @@ record PupilErasing(ClassBook book, List<PupilTraces> traces) implements Routes 
                                         pupil -> page(200, pupil, new Form(request, Map.of())))),
                 Route.post(
                         "/book/pupils/{id}/erase",
-                        request ->
-                                Missing.orPupil(book, request, pupil -> erase(request, pupil))));
+                        request -> Missing.orPupil(book, request, pupil -> erase(request, pupil))));
     }
 
     private static Reply page(int status, Pupil pupil, Form form) {

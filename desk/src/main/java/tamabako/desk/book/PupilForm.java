@@ -58,9 +58,7 @@ record PupilForm(ClassBook book, Telling telling) {
         String name = name(form, group, before.id());
         OptionalInt born =
                 form.wholeIfAny(
-                        "born",
-                        telling.today().getYear() - OLDEST,
-                        telling.today().getYear());
+                        "born", telling.today().getYear() - OLDEST, telling.today().getYear());
         About about =
                 new About(
                         kana(form),

@@ -55,8 +55,7 @@ public record WorkPart(List<Handed> handed, List<Piece> pieces, int more) {
     /// @param problem the problem in one line
     /// @param mark as it is kept, such as `wrong-form`
     /// @param time how long it took, in words; blank where it is not known
-    public record Answer(
-            String number, String problem, String written, String mark, String time) {}
+    public record Answer(String number, String problem, String written, String mark, String time) {}
 
     /// The last `most` of each.
     static WorkPart of(PupilExport known, Telling telling, int most) {
@@ -82,8 +81,7 @@ public record WorkPart(List<Handed> handed, List<Piece> pieces, int more) {
     }
 
     private static Piece piece(PupilExport known, Work work, Telling telling) {
-        List<Problem> problems =
-                known.sheet(work.sheetId()).map(Sheet::problems).orElse(List.of());
+        List<Problem> problems = known.sheet(work.sheetId()).map(Sheet::problems).orElse(List.of());
         List<Answer> answers =
                 IntStream.range(0, Math.min(problems.size(), work.answers().size()))
                         .mapToObj(i -> answer(problems.get(i), work.answers().get(i), telling))

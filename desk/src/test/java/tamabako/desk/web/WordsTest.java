@@ -28,7 +28,8 @@ class WordsTest {
     /// Only English has a word for one, and only readers of other languages need the trade's own.
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
-    private final Languages languages = Languages.of(List.of("work", "ladders", "papers", "classbook"));
+    private final Languages languages =
+            Languages.of(List.of("work", "ladders", "papers", "classbook"));
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
