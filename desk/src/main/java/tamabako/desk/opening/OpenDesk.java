@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import tamabako.desk.book.BookPages;
+import tamabako.desk.entry.EntryPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
@@ -71,7 +72,8 @@ public final class OpenDesk implements AutoCloseable {
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
                 new WorkPages(),
-                new BookPages(book, clock, zone, List.of()));
+                new BookPages(book, clock, zone, List.of()),
+                new EntryPages(book, clock, zone));
     }
 
     /// The address to type into a browser on this computer.
