@@ -70,7 +70,8 @@ record LineKeeping(ClassBook book, EntrySheets sheets, GridPage grid, InstantSou
         all.forEach(marks::add);
         long right = all.stream().filter("right"::equals).count();
         node.put("score", request.words().say("mark.score", right, problems.size()));
-        node.put("fault", typed.isEmpty() ? "" : timeFault(typed, request));
+        node.put("fault", timeFault(typed, request));
+        node.put("refused", typed.fault(request.words()).orElse(""));
         return node;
     }
 

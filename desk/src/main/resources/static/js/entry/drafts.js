@@ -6,7 +6,11 @@ const PAUSE = 400;
 
 /** @type {Map<HTMLFormElement, number>} */
 const waiting = new Map();
-/** @type {Map<HTMLFormElement, Promise<void>>} */
+/** What the desk told of a line: marks in one word each, how many are right, what is wrong with the
+ * time, and why the line could not be kept as it stands.
+ * @typedef {{marks: string[], score: string, fault: string, refused: string}} Told */
+
+/** @type {Map<HTMLFormElement, Promise<Told | undefined>>} */
 const running = new Map();
 
 // What was typed a moment ago is sent off, and kept in this tab until the page is there again: the
@@ -61,35 +65,29 @@ export function draftLater(form) {
 export function draftNow(form) {
   clearTimeout(waiting.get(form));
   waiting.delete(form);
-  const before = running.get(form) ?? Promise.resolve();
+  const before = running.get(form) ?? Promise.resolve(undefined);
   const now = before.then(() => ask(form));
   running.set(form, now);
   return now;
 }
 
-/** Waits until nothing of this line is under way. @param {HTMLFormElement} form */
-export async function settled(form) {
-  clearTimeout(waiting.get(form));
-  waiting.delete(form);
-  await running.get(form);
-}
-
-/** @param {HTMLFormElement} form */
+/** @param {HTMLFormElement} form @returns {Promise<Told | undefined>} */
 async function ask(form) {
   try {
     const reply = await fetch(form.dataset.draft ?? "", { method: "POST", body: fields(form) });
     if (reply.ok) {
-      show(form, await reply.json());
+      /** @type {Told} */
+      const told = await reply.json();
+      show(form, told);
+      return told;
     }
   } catch {
     // The desk is away; what is typed stays in the page, and is sent with the next key.
   }
+  return undefined;
 }
 
-/**
- * @param {HTMLFormElement} form
- * @param {{marks: string[], score: string, fault: string}} told
- */
+/** @param {HTMLFormElement} form @param {Told} told */
 function show(form, told) {
   told.marks.forEach((mark, index) => {
     const field = form.querySelector(`input[name="a${index + 1}"]`);

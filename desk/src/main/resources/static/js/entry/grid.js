@@ -2,7 +2,7 @@
 // One line a pupil, with the keyboard only: Enter goes on to the next field, and after the last one
 // keeps the line and goes on to the next pupil; up and down go to the pupil before and after.
 
-import { draftLater, draftNow, fields, settled } from "./drafts.js";
+import { draftLater, draftNow, fields } from "./drafts.js";
 
 const lines = document.querySelector("[data-lines]");
 
@@ -84,32 +84,36 @@ function firstOpen(from) {
 /** Keeps the line of a pupil, shows it as it was kept, and goes on.
  * @param {HTMLFormElement} form */
 async function keep(form) {
-  const item = form.closest("li");
-  await settled(form);
+  const item = form.closest("li.line");
+  const told = await draftNow(form);
+  if (told?.refused) {
+    fault(form, told.refused);
+    return;
+  }
   try {
     const reply = await fetch(form.action, { method: "POST", body: fields(form) });
     const page = new DOMParser().parseFromString(await reply.text(), "text/html");
     const fresh = page.getElementById(item?.id ?? "");
-    if (!item || !fresh) {
+    if (!reply.ok || !item || !fresh) {
       throw new Error("No such line.");
     }
     item.replaceChildren(...fresh.childNodes);
-    if (reply.ok) {
-      say(item.querySelector("[data-said]")?.textContent ?? "");
-      if (!firstOpen(item.nextElementSibling) && !firstOpen(lines?.firstElementChild ?? null)) {
-        item.querySelector("a")?.focus();
-      }
-    } else {
-      firstOpen(item);
+    say(item.querySelector("[data-said]")?.textContent ?? "");
+    if (!firstOpen(item.nextElementSibling) && !firstOpen(lines?.firstElementChild ?? null)) {
+      item.querySelector("a")?.focus();
     }
   } catch {
-    const fault = form.querySelector("[data-fault]");
-    const lost = lines instanceof HTMLElement ? (lines.dataset.lost ?? "") : "";
-    if (fault) {
-      fault.textContent = lost;
-    }
-    say(lost);
+    fault(form, lines instanceof HTMLElement ? (lines.dataset.lost ?? "") : "");
   }
+}
+
+/** @param {HTMLFormElement} form @param {string} words why it could not be kept */
+function fault(form, words) {
+  const place = form.querySelector("[data-fault]");
+  if (place) {
+    place.textContent = words;
+  }
+  say(words);
 }
 
 /** @param {string} words */
