@@ -16,6 +16,7 @@ import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
+import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
@@ -46,7 +47,7 @@ public final class OpenDesk implements AutoCloseable {
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
         PrivateFolder.make(folder);
-        Path file = folder.resolve(BOOK);
+        Path file = bookIn(folder);
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
@@ -60,20 +61,26 @@ public final class OpenDesk implements AutoCloseable {
         }
     }
 
+    /// The file of the class book that is kept in `folder`.
+    public static Path bookIn(Path folder) {
+        return folder.resolve(BOOK);
+    }
+
     private static List<Routes> pages(ClassBook book) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
+                new BookPages(book, clock, zone, List.of()),
+                new EntryPages(book, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),
                 new TemplatePages(book.templates(), clock),
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
-                new WorkPages(),
-                new BookPages(book, clock, zone, List.of()),
-                new EntryPages(book, clock, zone));
+                new ShowingPages(book, chance::nextLong),
+                new WorkPages());
     }
 
     /// The address to type into a browser on this computer.

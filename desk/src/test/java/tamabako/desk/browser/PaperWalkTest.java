@@ -21,6 +21,9 @@ import tamabako.desk.opening.OpenDesk;
 /// templates; a ladder of the teacher's own.
 class PaperWalkTest {
 
+    private static final Pattern CUSTOMS_LEFT_OUT =
+            Pattern.compile("without the customs of setters|作題の慣例なし");
+
     @TempDir private static Path folder;
 
     private static OpenDesk desk;
@@ -53,11 +56,14 @@ class PaperWalkTest {
             page.locator("#step-11 a[href^='/papers']").click();
             page.locator("input[name=grade][value=step-11]").check();
             page.locator("#forms").fill("3");
+            assertThat(page.locator("input[name=customs]")).isChecked();
+            page.locator("input[name=customs]").uncheck();
             scene.look("papers");
             page.locator("form[action='/papers'][method=post] button").click();
             page.waitForURL(Pattern.compile("/papers/[A-Z0-9-]+$"));
 
             assertThat(page.locator(".report tbody tr")).hasCount(3);
+            assertThat(page.locator("main")).containsText(CUSTOMS_LEFT_OUT);
             scene.look("forms");
             APIResponse pdf =
                     page.request().get(page.url() + ".pdf?part=paper&part=key&language=ja&page=b4");
