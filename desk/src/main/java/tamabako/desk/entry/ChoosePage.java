@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.web.Days;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -20,7 +21,7 @@ record ChoosePage(ClassBook book, EntrySheets sheets, Days days) implements Rout
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.get("/entry", this::choose));
+        return List.of(Route.get("/entry", this::choose).forWhom(Access.ASSISTANT));
     }
 
     private Reply choose(Request request) {

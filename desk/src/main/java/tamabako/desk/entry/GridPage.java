@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.entry.EntrySheets.Entered;
 import tamabako.desk.sheet.Shown;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
@@ -27,7 +28,7 @@ record GridPage(ClassBook book, EntrySheets sheets, Days days) implements Routes
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.get("/entry/{sheet}", request -> show(request, 200, Optional.empty())));
+        return List.of(Route.get("/entry/{sheet}", request -> show(request, 200, Optional.empty())).forWhom(Access.ASSISTANT));
     }
 
     /// What was typed for one pupil and cannot be kept.

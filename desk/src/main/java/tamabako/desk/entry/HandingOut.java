@@ -3,6 +3,7 @@ package tamabako.desk.entry;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -18,8 +19,8 @@ record HandingOut(ClassBook book, EntrySheets sheets, InstantSource clock) imple
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/handouts", this::handOut),
-                Route.post("/handouts/{id}/remove", this::takeBack));
+                Route.post("/handouts", this::handOut).forWhom(Access.ASSISTANT),
+                Route.post("/handouts/{id}/remove", this::takeBack).forWhom(Access.ASSISTANT));
     }
 
     private Reply handOut(Request request) {

@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -30,9 +31,9 @@ record LineKeeping(ClassBook book, EntrySheets sheets, GridPage grid, InstantSou
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/entry/{sheet}/{pupil}", request -> with(request, this::keep)),
+                Route.post("/entry/{sheet}/{pupil}", request -> with(request, this::keep)).forWhom(Access.ASSISTANT),
                 Route.post(
-                        "/entry/{sheet}/{pupil}/draft", request -> with(request, this::keepDraft)));
+                        "/entry/{sheet}/{pupil}/draft", request -> with(request, this::keepDraft)).forWhom(Access.ASSISTANT));
     }
 
     /// Answers for one sheet and one pupil.

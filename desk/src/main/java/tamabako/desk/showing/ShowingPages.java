@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -47,11 +48,11 @@ public final class ShowingPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/showing", request -> plan(200, request, Optional.empty())),
-                Route.post("/showing/caution", this::readCaution),
-                Route.post("/showing/seats", this::keepSeats),
-                Route.get("/showing/stage", this::stage),
-                Route.post("/showing/answer", this::mark));
+                Route.get("/showing", request -> plan(200, request, Optional.empty())).forWhom(Access.ASSISTANT),
+                Route.post("/showing/caution", this::readCaution).forWhom(Access.ASSISTANT),
+                Route.post("/showing/seats", this::keepSeats).forWhom(Access.ASSISTANT),
+                Route.get("/showing/stage", this::stage).forWhom(Access.ASSISTANT),
+                Route.post("/showing/answer", this::mark).forWhom(Access.ASSISTANT));
     }
 
     @Override
