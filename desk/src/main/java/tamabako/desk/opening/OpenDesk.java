@@ -29,11 +29,13 @@ public final class OpenDesk implements AutoCloseable {
 
     private final Path file;
     private final ClassBook book;
+    private final OpenRooms rooms;
     private final DeskServer server;
 
-    private OpenDesk(Path file, ClassBook book, DeskServer server) {
+    private OpenDesk(Path file, ClassBook book, OpenRooms rooms, DeskServer server) {
         this.file = file;
         this.book = book;
+        this.rooms = rooms;
         this.server = server;
     }
 
@@ -52,7 +54,9 @@ public final class OpenDesk implements AutoCloseable {
             if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
                 DemoClass.fill(book, Instant.now());
             }
-            return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
+            OpenRooms rooms = new OpenRooms(book);
+            DeskServer server = DeskServer.start(address, port, pages(book, rooms));
+            return new OpenDesk(file, book, rooms, server);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -64,7 +68,7 @@ public final class OpenDesk implements AutoCloseable {
         return folder.resolve(BOOK);
     }
 
-    private static List<Routes> pages(ClassBook book) {
+    private static List<Routes> pages(ClassBook book, OpenRooms rooms) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
@@ -76,6 +80,7 @@ public final class OpenDesk implements AutoCloseable {
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
                 new ShowingPages(book, chance::nextLong),
+                rooms.pages(),
                 new WorkPages());
     }
 
@@ -96,7 +101,9 @@ public final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
+        rooms.letGo();
         server.close();
+        rooms.close();
         book.close();
     }
 }

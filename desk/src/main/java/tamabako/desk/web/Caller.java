@@ -9,7 +9,9 @@ import java.util.Optional;
 ///   server's
 /// @param encrypted whether it came by HTTPS, as far as the desk was told
 /// @param cookies the cookies it carried
-public record Caller(String address, boolean encrypted, Map<String, String> cookies) {
+/// @param host the name and port under which it sees the desk
+public record Caller(
+        String address, boolean encrypted, Map<String, String> cookies, String host) {
 
     public Caller {
         cookies = Map.copyOf(cookies);
