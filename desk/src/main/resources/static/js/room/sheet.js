@@ -60,6 +60,7 @@ export class Sheet {
   }
 
   mark() {
+    this.place.classList.toggle('one', this.oneByOne);
     this.items.forEach((item, problem) => {
       item.classList.toggle('current', problem === this.at);
       item.hidden = this.oneByOne && problem !== this.at;
@@ -73,6 +74,7 @@ export class Sheet {
 
   /** @param {string[]} marks by the desk, after the end */
   showMarks(marks) {
+    if (marks.length > 0) this.place.classList.remove('one');
     this.items.forEach((item, problem) => {
       const sign = /** @type {HTMLElement} */ (item.querySelector('.asked-mark'));
       sign.textContent = marks[problem] === 'right' ? '○' : marks[problem] ? '×' : '';

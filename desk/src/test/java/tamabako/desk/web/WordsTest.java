@@ -28,7 +28,7 @@ class WordsTest {
     /// Only English has a word for one, and only readers of other languages need the trade's own.
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
-    private final Languages languages = Languages.of(List.of("work", "ladders", "papers", "room"));
+    private final Languages languages = Languages.of(List.of("work", "ladders", "papers", "room", "showing"));
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
@@ -50,7 +50,7 @@ class WordsTest {
 
     @Test
     void everyLanguageHasEveryTextWithTheSamePlaces() {
-        for (String file : List.of("desk", "work", "ladders", "papers", "room")) {
+        for (String file : List.of("desk", "work", "ladders", "papers", "room", "showing")) {
             Map<String, String> english = read(file, Locale.ENGLISH);
             for (Words words : languages.all()) {
                 Map<String, String> texts = read(file, words.language());

@@ -69,6 +69,6 @@ public final class RoomPages implements Routes {
 
     @Override
     public List<String> wordFiles() {
-        return List.of("room");
+        return List.of("room", "work");
     }
 }
