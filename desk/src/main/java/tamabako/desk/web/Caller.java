@@ -17,6 +17,16 @@ public record Caller(
         cookies = Map.copyOf(cookies);
     }
 
+    /// Whether it came from this computer itself.
+    public boolean isThisComputer() {
+        return address.startsWith("127.") || address.equals("0:0:0:0:0:0:0:1");
+    }
+
+    /// Someone who sees the desk under this computer's own name.
+    public Caller(String address, boolean encrypted, Map<String, String> cookies) {
+        this(address, encrypted, cookies, "localhost");
+    }
+
     /// The value of that cookie, if it came.
     public Optional<String> cookie(String name) {
         return Optional.ofNullable(cookies.get(name));
