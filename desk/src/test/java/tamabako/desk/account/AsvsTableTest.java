@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -76,14 +75,8 @@ class AsvsTableTest {
 
     /// Whether some module has a test class of that name with a test of that name.
     private static boolean isThere(String type, String method) throws IOException {
-        try (Stream<Path> files =
-                Stream.of("desk", "records", "problems", "paper")
-                        .map(module -> Path.of("..", module, "src", "test", "java"))
-                        .flatMap(AsvsTableTest::all)) {
-            Set<Path> found =
-                    files.filter(file -> file.getFileName().toString().equals(type + ".java"))
-                            .collect(Collectors.toSet());
-            for (Path file : found) {
+        for (String module : List.of("desk", "records", "problems", "paper")) {
+            for (Path file : named(type + ".java", Path.of("..", module, "src", "test", "java"))) {
                 String text = Files.readString(file);
                 int at = text.indexOf("void " + method + "(");
                 int before = Math.max(0, text.lastIndexOf("\n    }\n", at));
@@ -91,15 +84,13 @@ class AsvsTableTest {
                     return true;
                 }
             }
-            return false;
         }
+        return false;
     }
 
-    private static Stream<Path> all(Path folder) {
-        try {
-            return Files.exists(folder) ? Files.walk(folder) : Stream.of();
-        } catch (IOException failed) {
-            throw new java.io.UncheckedIOException(failed);
+    private static List<Path> named(String name, Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(file -> file.getFileName().toString().equals(name)).toList();
         }
     }
 }

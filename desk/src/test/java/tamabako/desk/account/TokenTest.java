@@ -21,7 +21,7 @@ class TokenTest {
             assertThat(bytes).hasSize(32);
             assertThat(seen.add(token.text())).isTrue();
             for (int bit = 0; bit < 256; bit++) {
-                ones[bit] += bytes[bit / 8] >> (bit % 8) & 1;
+                ones[bit] += (bytes[bit / 8] >> (bit % 8)) & 1;
             }
         }
         // 2,000 throws of a coin leave this span by chance once in 10^12.

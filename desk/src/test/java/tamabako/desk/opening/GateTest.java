@@ -58,7 +58,7 @@ class GateTest {
         Map<String, Access> table = new TreeMap<>();
         for (String line : Files.readAllLines(TABLE)) {
             if (!line.isBlank() && !line.startsWith("#")) {
-                String[] parts = line.strip().split("\\s+");
+                String[] parts = line.strip().split("\\s+", -1);
                 table.put(parts[0] + " " + parts[1], Access.valueOf(parts[2]));
             }
         }
