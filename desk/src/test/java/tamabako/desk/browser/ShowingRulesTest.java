@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
@@ -165,7 +166,7 @@ class ShowingRulesTest {
                                 }
                                 """,
                                 Map.of("anySize", anySize, "period", period, "look", look));
-        List<?> slots = (List<?>) plan.get("slots");
+        List<?> slots = list(plan, "slots");
         Picture blank = photograph(page);
         List<Shown> shown = new ArrayList<>(List.of(new Shown(-1000, blank)));
         for (int k = 0; k < slots.size(); k++) {
@@ -200,10 +201,10 @@ class ShowingRulesTest {
         for (double period : new double[] {133.3, 142.857, 200, 333.3, 360, 1000, 3333}) {
             Map<?, ?> account = run(hertz, period, false, List.of());
             assertThat(account.get("exact")).as("%s Hz %s ms", hertz, period).isEqualTo(true);
-            List<?> lines = (List<?>) account.get("lines");
+            List<?> lines = list(account, "lines");
             assertThat(lines).hasSize(15);
             for (int k = 0; k < lines.size(); k++) {
-                Map<?, ?> got = (Map<?, ?>) ((Map<?, ?>) lines.get(k)).get("got");
+                Map<?, ?> got = map(lines.get(k), "got");
                 assertThat(number(got, "on"))
                         .as("number %d at %s Hz, %s ms", k, hertz, period)
                         .isCloseTo(k * period, within(500 / hertz + 0.3));
@@ -235,9 +236,9 @@ class ShowingRulesTest {
     void numbersOfAnySizeComeWholeFramesApart(double hertz, int frames) {
         Map<?, ?> account = run(hertz, 360, true, List.of());
 
-        List<?> lines = (List<?>) account.get("lines");
+        List<?> lines = list(account, "lines");
         for (int k = 0; k < lines.size(); k++) {
-            Map<?, ?> asked = (Map<?, ?>) ((Map<?, ?>) lines.get(k)).get("asked");
+            Map<?, ?> asked = map(lines.get(k), "asked");
             assertThat(number(asked, "on")).isCloseTo(k * frames * 1000 / hertz, within(1e-6));
         }
     }
@@ -253,7 +254,7 @@ class ShowingRulesTest {
 
         assertThat(account.get("exact")).isEqualTo(false);
         assertThat((List<?>) account.get("stalls")).hasSize(1);
-        List<?> lines = (List<?>) account.get("lines");
+        List<?> lines = list(account, "lines");
         for (int k = 0; k < lines.size(); k++) {
             Map<?, ?> line = (Map<?, ?>) lines.get(k);
             assertThat(line.get("exact"))
@@ -267,7 +268,7 @@ class ShowingRulesTest {
     void aNumberWhoseWholeTimeIsStalledIsToldAsMissing() {
         Map<?, ?> account = run(60, 150, false, List.of(590.0, 170.0));
 
-        List<?> lines = (List<?>) account.get("lines");
+        List<?> lines = list(account, "lines");
         List<Integer> missing = new ArrayList<>();
         for (int k = 0; k < lines.size(); k++) {
             if (((Map<?, ?>) lines.get(k)).get("got") == null) {
@@ -349,7 +350,15 @@ class ShowingRulesTest {
     }
 
     private static double number(Map<?, ?> found, String name) {
-        return ((Number) found.get(name)).doubleValue();
+        return ((Number) Objects.requireNonNull(found.get(name), name)).doubleValue();
+    }
+
+    private static List<?> list(Map<?, ?> found, String name) {
+        return (List<?>) Objects.requireNonNull(found.get(name), name);
+    }
+
+    private static Map<?, ?> map(Object found, String name) {
+        return (Map<?, ?>) Objects.requireNonNull(((Map<?, ?>) found).get(name), name);
     }
 
     private static Picture photograph(Page page) throws IOException {
