@@ -40,6 +40,19 @@ public sealed interface Database {
         record InFile(Path file) implements Password {}
     }
 
+    /// Whether both stand at the same place, whoever logs in.
+    default boolean isSameAs(Database other) {
+        return switch (this) {
+            case Embedded(Path file) ->
+                    other instanceof Embedded(Path there)
+                            && file.toAbsolutePath()
+                                    .normalize()
+                                    .equals(there.toAbsolutePath().normalize());
+            case Server(String url, _, _) ->
+                    other instanceof Server(String there, _, _) && url.equals(there);
+        };
+    }
+
     /// The database that `written` names: `postgresql://user@host:5432/name`, or the path of a
     /// file.
     ///

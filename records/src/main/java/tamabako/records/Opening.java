@@ -22,6 +22,11 @@ final class Opening {
     private Opening() {}
 
     static HikariDataSource open(Database database) {
+        return open(database, "latest");
+    }
+
+    /// @param version the migration to stop after
+    static HikariDataSource open(Database database, String version) {
         HikariConfig config =
                 switch (database) {
                     case Database.Embedded(Path file) -> embedded(file);
@@ -30,7 +35,7 @@ final class Opening {
         HikariDataSource source = connect(config, database);
         try {
             check(source, database);
-            migrate(source, database);
+            migrate(source, database, version);
             return source;
         } catch (RecordsFailure told) {
             source.close();
@@ -121,8 +126,13 @@ final class Opening {
         }
     }
 
-    private static void migrate(HikariDataSource source, Database database) {
-        Flyway flyway = Flyway.configure().dataSource(source).locations(MIGRATIONS).load();
+    private static void migrate(HikariDataSource source, Database database, String version) {
+        Flyway flyway =
+                Flyway.configure()
+                        .dataSource(source)
+                        .locations(MIGRATIONS)
+                        .target(version)
+                        .load();
         boolean isTooNew =
                 Arrays.stream(flyway.info().all())
                         .anyMatch(one -> one.getState() == MigrationState.FUTURE_SUCCESS);
