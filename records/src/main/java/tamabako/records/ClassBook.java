@@ -91,6 +91,11 @@ public final class ClassBook implements AutoCloseable {
         return new WorkDone(door);
     }
 
+    /// Answers that were typed and are not handed in yet.
+    public Drafts drafts() {
+        return new Drafts(door);
+    }
+
     /// Who came when.
     public Attendance attendance() {
         return new Attendance(door);

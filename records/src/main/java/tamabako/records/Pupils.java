@@ -1,6 +1,9 @@
 package tamabako.records;
 
+import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /// The pupils in the class book.
@@ -16,14 +19,26 @@ public final class Pupils {
     private static final String KEEP =
             """
             insert into pupil (id, group_id, name, language, kana, born, grade, roster_id,
-                no_flashing, extra_time, pace, demo)
+                no_flashing, extra_time, pace, demo, added_at)
             values (:id, :group, :name, :language, :kana, :born, :grade, :rosterId,
-                :noFlashing, :extraTime, :pace, :demo)
+                :noFlashing, :extraTime, :pace, :demo, :addedAt)
             on conflict (id) do update set
                 group_id = excluded.group_id, name = excluded.name, language = excluded.language,
                 kana = excluded.kana, born = excluded.born, grade = excluded.grade,
                 roster_id = excluded.roster_id, no_flashing = excluded.no_flashing,
                 extra_time = excluded.extra_time, pace = excluded.pace
+            """;
+
+    private static final String LAST_SEEN =
+            """
+            select pupil.id as id, coalesce(max(seen.at), pupil.added_at) as seen
+            from pupil left join (
+                select pupil_id, handed_at as at from work
+                union all select pupil_id, day as at from attendance
+                union all select pupil_id, written_at as at from note
+                union all select pupil_id, day as at from result
+            ) seen on seen.pupil_id = pupil.id
+            group by pupil.id, pupil.added_at
             """;
 
     private final Door door;
@@ -70,7 +85,33 @@ public final class Pupils {
                         .bind("extraTime", pupil.preferences().extraTime())
                         .bind("pace", pupil.preferences().pace())
                         .bind("demo", Rows.flag(pupil.demo()))
+                        .bind("addedAt", Moments.write(Instant.now()))
                         .execute());
+    }
+
+    /// Takes a pupil out of the book with all that hangs on the pupil: work with its answers,
+    /// drafts, handouts, attendance, notes and results. In the embedded store nothing of it is left
+    /// in the files afterwards; a server's database lets go of it when it cleans up next.
+    public void erase(String id) {
+        door.tell(book ->
+                book.createUpdate("delete from pupil where id = :id").bind("id", id).execute());
+        door.cleanUp();
+    }
+
+    /// When something was last written down for each pupil: work, attendance, a note or a result,
+    /// and if there is nothing of the kind, when the pupil was put in the book. As ISO 8601, a day
+    /// or a moment, by the pupil's identity; empty where not even that is known.
+    public Map<String, String> lastSeen() {
+        return door.ask(book ->
+                book.createQuery(LAST_SEEN)
+                        .reduceRows(
+                                new HashMap<String, String>(),
+                                (seen, row) -> {
+                                    seen.put(
+                                            row.getColumn("id", String.class),
+                                            row.getColumn("seen", String.class));
+                                    return seen;
+                                }));
     }
 
     /// Puts several pupils in the book, whole or not at all.

@@ -61,14 +61,17 @@ final class Rows {
                 row.getString("sheet_id"),
                 Optional.ofNullable(row.getString("pupil_id")),
                 Instant.parse(row.getString("handed_at")),
-                List.of());
+                List.of(),
+                took(row));
     }
 
     static Work.MarkedAnswer answer(ResultSet row) throws SQLException {
+        return new Work.MarkedAnswer(row.getString("written"), row.getString("mark"), took(row));
+    }
+
+    private static Optional<Duration> took(ResultSet row) throws SQLException {
         long milliseconds = row.getLong("took_ms");
-        Optional<Duration> took =
-                row.wasNull() ? Optional.empty() : Optional.of(Duration.ofMillis(milliseconds));
-        return new Work.MarkedAnswer(row.getString("written"), row.getString("mark"), took);
+        return row.wasNull() ? Optional.empty() : Optional.of(Duration.ofMillis(milliseconds));
     }
 
     /// Yes and no are 1 and 0 in every database.

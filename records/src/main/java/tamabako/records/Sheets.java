@@ -1,7 +1,10 @@
 package tamabako.records;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import tamabako.problems.Sheet;
+import tamabako.problems.setting.Paper;
 
 /// The sheets in the class book.
 public final class Sheets {
@@ -30,7 +33,29 @@ public final class Sheets {
                         .execute());
     }
 
-    /// The sheet of this identity, if there is one.
+    /// Puts a form of a paper in the book as a sheet that can be worked, under the number that is
+    /// printed on the form. What is there already stays.
+    ///
+    /// @param title what the sheet is called
+    /// @param at when
+    public void keep(Paper paper, String title, Instant at) {
+        door.tell(book ->
+                book.createUpdate(
+                                """
+                                insert into sheet (id, title, problems, kept_at, demo, paper_id)
+                                values (:id, :title, :problems, :keptAt, 0, :id)
+                                on conflict (id) do nothing
+                                """)
+                        .bind("id", paper.id())
+                        .bind("title", title)
+                        .bind(
+                                "problems",
+                                Rows.problems(new Sheet(paper.id(), title, paper.problems())))
+                        .bind("keptAt", Moments.write(at))
+                        .execute());
+    }
+
+    /// The sheet of this identity, if there is one. A form of a paper that was worked is one too.
     public Optional<KeptSheet> find(String id) {
         return door.ask(book ->
                 book.createQuery(SELECT + " where id = :id")
@@ -39,10 +64,12 @@ public final class Sheets {
                         .findOne());
     }
 
-    /// The last `most` sheets, the newest first.
+    /// The last `most` sheets, the newest first, without the forms of papers.
     public List<KeptSheet> latest(int most) {
         return door.ask(book ->
-                book.createQuery(SELECT + " order by kept_at desc, id limit :most")
+                book.createQuery(
+                                SELECT
+                                        + " where paper_id is null order by kept_at desc, id limit :most")
                         .bind("most", most)
                         .map((row, _) -> Rows.sheet(row))
                         .list());

@@ -12,15 +12,27 @@ import java.util.Optional;
 /// @param pupilId whose work it is; empty where the teacher did not say
 /// @param handedAt when it was handed in
 /// @param answers the answers as written, with their marks
+/// @param took how long the whole of it took, where that is known
 public record Work(
         String id,
         String sheetId,
         Optional<String> pupilId,
         Instant handedAt,
-        List<MarkedAnswer> answers) {
+        List<MarkedAnswer> answers,
+        Optional<Duration> took) {
 
     public Work {
         answers = List.copyOf(answers);
+    }
+
+    /// Work whose time nobody took as a whole.
+    public Work(
+            String id,
+            String sheetId,
+            Optional<String> pupilId,
+            Instant handedAt,
+            List<MarkedAnswer> answers) {
+        this(id, sheetId, pupilId, handedAt, answers, Optional.empty());
     }
 
     /// Work under a fresh identity.
@@ -30,6 +42,16 @@ public record Work(
             Instant handedAt,
             List<MarkedAnswer> answers) {
         return new Work(Identity.fresh(), sheetId, pupilId, handedAt, answers);
+    }
+
+    /// The same work, which took so long.
+    public Work taking(Optional<Duration> time) {
+        return new Work(id, sheetId, pupilId, handedAt, answers, time);
+    }
+
+    /// The same work with its answers read anew.
+    public Work answered(List<MarkedAnswer> corrected) {
+        return new Work(id, sheetId, pupilId, handedAt, corrected, took);
     }
 
     /// How many answers count as right.

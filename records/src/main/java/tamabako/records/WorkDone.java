@@ -8,12 +8,13 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /// The work that was handed in, answer by answer.
 public final class WorkDone {
 
-    private static final String SELECT = "select id, sheet_id, pupil_id, handed_at from work";
+    private static final String SELECT =
+            "select id, sheet_id, pupil_id, handed_at, took_ms from work";
 
     private static final String KEEP =
             """
-            insert into work (id, sheet_id, pupil_id, handed_at)
-            values (:id, :sheet, :pupil, :handedAt)
+            insert into work (id, sheet_id, pupil_id, handed_at, took_ms)
+            values (:id, :sheet, :pupil, :handedAt, :took)
             on conflict (id) do nothing
             """;
 
@@ -40,8 +41,28 @@ public final class WorkDone {
                             .bind("sheet", work.sheetId())
                             .bind("pupil", work.pupilId())
                             .bind("handedAt", Moments.write(work.handedAt()))
+                            .bind("took", work.took().map(took -> took.toMillis()))
                             .execute();
-            if (rows == 1 && !work.answers().isEmpty()) {
+            if (rows == 1) {
+                keepAnswers(book, work);
+            }
+        });
+    }
+
+    /// Puts other answers and another time in the place of those that were kept for this work. Its
+    /// sheet, its pupil and when it was handed in stay. Work that is not in the book stays out of
+    /// it.
+    public void correct(Work work) {
+        door.tell(book -> {
+            int rows =
+                    book.createUpdate("update work set took_ms = :took where id = :id")
+                            .bind("id", work.id())
+                            .bind("took", work.took().map(took -> took.toMillis()))
+                            .execute();
+            if (rows == 1) {
+                book.createUpdate("delete from work_answer where work_id = :id")
+                        .bind("id", work.id())
+                        .execute();
                 keepAnswers(book, work);
             }
         });
@@ -58,7 +79,9 @@ public final class WorkDone {
                     .bind("took", answer.took().map(took -> took.toMillis()))
                     .add();
         }
-        batch.execute();
+        if (position > 0) {
+            batch.execute();
+        }
     }
 
     /// The last `most` pieces of work, the newest first.
@@ -87,6 +110,19 @@ public final class WorkDone {
                         .toList());
     }
 
+    /// All work on one sheet, the oldest first.
+    public List<Work> ofSheet(String sheetId) {
+        return door.ask(book ->
+                book
+                        .createQuery(SELECT + " where sheet_id = :sheet order by handed_at, id")
+                        .bind("sheet", sheetId)
+                        .map((row, _) -> Rows.workWithoutAnswers(row))
+                        .list()
+                        .stream()
+                        .map(work -> withAnswers(book, work))
+                        .toList());
+    }
+
     /// The piece of work of this identity, if there is one.
     public Optional<Work> find(String id) {
         return door.ask(book ->
@@ -107,6 +143,6 @@ public final class WorkDone {
                         .bind("work", work.id())
                         .map((row, _) -> Rows.answer(row))
                         .list();
-        return new Work(work.id(), work.sheetId(), work.pupilId(), work.handedAt(), answers);
+        return work.answered(answers);
     }
 }

@@ -327,9 +327,8 @@ abstract class ClassBookContract {
 
     @Test
     void papersAreFoundByTheirPrintedNamesWithAllThatTheyAsk() {
-        List<Paper> papers = papers();
-        String yaml = LadderTexts.text(papers.getFirst().ladder());
-        KeptPapers kept = new KeptPapers("K7QM-29XF", yaml, TUESDAY, papers);
+        KeptPapers kept = kept("K7QM-29XF");
+        List<Paper> papers = kept.papers();
         try (ClassBook book = ClassBook.open(fresh())) {
             book.papers().keep(kept);
 
@@ -346,6 +345,12 @@ abstract class ClassBookContract {
                                     TUESDAY));
             assertThatThrownBy(() -> book.papers().keep(kept)).isInstanceOf(RecordsFailure.class);
         }
+    }
+
+    /// Two forms of a grade that has a slip pad, kept under that name.
+    static KeptPapers kept(String id) {
+        List<Paper> papers = papers();
+        return new KeptPapers(id, LadderTexts.text(papers.getFirst().ladder()), TUESDAY, papers);
     }
 
     /// Two forms of a grade that has a slip pad.

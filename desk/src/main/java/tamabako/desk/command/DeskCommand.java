@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.InetAddress;
 import java.net.ServerSocket;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -48,13 +48,7 @@ public final class DeskCommand implements Callable<Integer> {
                     "Where it listens; without it 127.0.0.1, which lets only this computer in.")
     private Optional<InetAddress> address = Optional.empty();
 
-    @Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description =
-                    "The folder of the class book; without it $XDG_DATA_HOME/tamabako, or"
-                            + " ~/.tamabako where that is not set.")
-    private Optional<Path> data = Optional.empty();
+    @Mixin private DataFolder data = new DataFolder();
 
     @Option(
             names = "--demo",
@@ -73,7 +67,7 @@ public final class DeskCommand implements Callable<Integer> {
             err.println(words.say("start.no-port", port.orElse(USUAL_PORT)));
             return Exit.COULD_NOT_RUN;
         }
-        try (OpenDesk desk = OpenDesk.open(folder(), demo, where, free.get())) {
+        try (OpenDesk desk = OpenDesk.open(data.path(), demo, where, free.get())) {
             out.println(words.say("start.open", desk.url(), desk.file()));
             out.flush();
             stayUntilStopped(desk);
@@ -99,15 +93,6 @@ public final class DeskCommand implements Callable<Integer> {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
-    }
-
-    private Path folder() {
-        return data.orElseGet(() -> {
-            String shared = System.getenv("XDG_DATA_HOME");
-            return shared == null || shared.isBlank()
-                    ? Path.of(System.getProperty("user.home"), ".tamabako")
-                    : Path.of(shared, "tamabako");
-        });
     }
 
     private Optional<Integer> freePort(InetAddress where) {

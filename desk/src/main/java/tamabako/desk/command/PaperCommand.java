@@ -2,37 +2,27 @@ package tamabako.desk.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tamabako.paper.PaperPrint;
-import tamabako.paper.wish.PageSize;
-import tamabako.paper.wish.PaperPart;
-import tamabako.paper.wish.PaperPrintWish;
-import tamabako.paper.wish.Size;
 import tamabako.problems.Problem;
 import tamabako.problems.grade.Grade;
-import tamabako.problems.setting.FormsMade;
 import tamabako.problems.setting.Paper;
 import tamabako.problems.setting.PaperForms;
 import tamabako.problems.setting.PaperId;
 import tamabako.problems.setting.PaperMade;
 import tamabako.problems.setting.PaperMaker;
-import tamabako.problems.setting.json.PaperJson;
+import tamabako.problems.setting.SettersCustoms;
 import tamabako.problems.words.ProblemWords;
 
 /// `paper`: whole papers of a grade.
@@ -49,6 +39,7 @@ import tamabako.problems.words.ProblemWords;
             "  tamabako paper first-steps step-3 -o step-3.pdf",
             "  tamabako paper abacus-one-sheet 3 --forms 4 --page b4 -o forms.pdf",
             "  tamabako paper abacus-one-sheet 3 --count 1000 --folder papers --json > papers.jsonl",
+            "  tamabako paper abacus-one-sheet 3 --forms 2 --keep -o forms.pdf",
             "",
             "Exits with 0, with 1 if there are no such papers (the reason is told), or with 2."
         })
@@ -56,9 +47,6 @@ public final class PaperCommand implements Callable<Integer> {
 
     private static final int MOST_PAPERS = 100_000;
     private static final int MOST_FORMS = 100;
-
-    /// Sets of forms that are made before progress is told.
-    private static final int BATCH = 32;
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -94,46 +82,15 @@ public final class PaperCommand implements Callable<Integer> {
     private Optional<String> without = Optional.empty();
 
     @Option(
-            names = {"-o", "--output"},
-            paramLabel = "PDF",
-            description = "All papers in one PDF; - for standard output.")
-    private Optional<String> output = Optional.empty();
+            names = "--no-customs",
+            description =
+                    "Keeps the table of the grade only, not what setters of papers keep to besides;"
+                            + " docs/papers.md lists these customs.")
+    private boolean noCustoms;
 
-    @Option(
-            names = "--folder",
-            paramLabel = "FOLDER",
-            description = "Each paper in a PDF of its own, named by its printed number.")
-    private Optional<Path> folder = Optional.empty();
+    @Mixin private PaperTargets targets = new PaperTargets();
 
-    @Option(names = "--json", description = "Writes each paper as a line of JSON.")
-    private boolean json;
-
-    @Option(
-            names = "--part",
-            split = ",",
-            description = "What to print: ${COMPLETION-CANDIDATES} (default all of them).")
-    private Set<PaperPart> parts = EnumSet.allOf(PaperPart.class);
-
-    @Option(
-            names = "--size",
-            defaultValue = "normal",
-            description = "normal or large (default normal).")
-    private Size size = Size.NORMAL;
-
-    @Option(
-            names = "--page",
-            defaultValue = "a4",
-            description = "a4, b4 (JIS) or letter (default a4).")
-    private PageSize page = PageSize.A4;
-
-    @Option(names = "--title", description = "What stands above the grade; else the ladder's name.")
-    private Optional<String> title = Optional.empty();
-
-    @Option(names = "--date", description = "The date as it is to be printed; else a line for it.")
-    private Optional<String> date = Optional.empty();
-
-    @Option(names = "--lang", defaultValue = "en", description = "en or ja (default en).")
-    private Locale language = Locale.ENGLISH;
+    @Mixin private PaperPrintOptions print = new PaperPrintOptions();
 
     private final SecureRandom chance = new SecureRandom();
 
@@ -142,10 +99,6 @@ public final class PaperCommand implements Callable<Integer> {
         checkOptions();
         LadderSource source = LadderSource.of(spec, ladder);
         Grade asked = source.grade(spec, grade);
-        // A maker is for one thread at a time.
-        ThreadLocal<PaperForms> maker =
-                ThreadLocal.withInitial(
-                        () -> PaperForms.of(PaperMaker.of(source.ladder().id(), asked)));
         List<Problem> leftOut = new ArrayList<>();
         int exit = Exit.DONE;
         if (without.isPresent()) {
@@ -155,14 +108,25 @@ public final class PaperCommand implements Callable<Integer> {
         }
         long first = seed.orElseGet(chance::nextLong);
         err().println("seed " + first);
-        List<Paper> papers = new ArrayList<>();
-        Optional<PaperMade.Reason> reason = make(maker, first, leftOut, papers);
-        if (reason.isPresent()) {
-            err().println(ProblemWords.of(Locale.ENGLISH).say(reason.get()));
-            return Exit.SOME_WRONG;
-        }
-        write(papers);
-        return exit;
+        ManyPapers many = new ManyPapers(forms, count, () -> PaperId.draw(chance::nextLong));
+        return switch (many.make(
+                () -> PaperForms.of(PaperMaker.of(source.ladder().id(), asked, customs())),
+                first,
+                leftOut,
+                new Progress(err(), "papers"))) {
+            case ManyPapers.Outcome.All(List<List<Paper>> sets) -> {
+                targets.write(sets, source.yaml(), print.wish());
+                yield exit;
+            }
+            case ManyPapers.Outcome.NotMade(PaperMade.Reason reason) -> {
+                err().println(ProblemWords.of(Locale.ENGLISH).say(reason));
+                yield Exit.SOME_WRONG;
+            }
+        };
+    }
+
+    private SettersCustoms customs() {
+        return noCustoms ? SettersCustoms.LEFT_OUT : SettersCustoms.KEPT;
     }
 
     private void checkOptions() {
@@ -174,57 +138,7 @@ public final class PaperCommand implements Callable<Integer> {
                     "There can be 1 to %,d papers in one call, forms counted; ask again for more."
                             .formatted(MOST_PAPERS));
         }
-        if (output.isEmpty() && folder.isEmpty() && !json) {
-            throw refuse("Say where the papers go: -o PDF, --folder FOLDER or --json.");
-        }
-        if (json && output.equals(Optional.of("-"))) {
-            throw refuse("Standard output takes the PDF or the JSON lines, not both.");
-        }
-    }
-
-    /// Makes all papers, on all cores and in the order of their seeds.
-    private Optional<PaperMade.Reason> make(
-            ThreadLocal<PaperForms> maker, long first, List<Problem> leftOut, List<Paper> papers) {
-        Progress progress = new Progress(err(), "papers");
-        for (int done = 0; done < count; done += BATCH) {
-            List<FormsMade> made =
-                    IntStream.range(done, Math.min(count, done + BATCH))
-                            .parallel()
-                            .mapToObj(i -> maker.get().make(ids(), first + i, leftOut))
-                            .toList();
-            for (FormsMade one : made) {
-                switch (one) {
-                    case FormsMade.Found found -> papers.addAll(found.papers());
-                    case FormsMade.NotMade(PaperMade.Reason reason) -> {
-                        return Optional.of(reason);
-                    }
-                }
-            }
-            progress.at(papers.size());
-        }
-        progress.done(papers.size());
-        return Optional.empty();
-    }
-
-    private List<PaperId> ids() {
-        return Stream.generate(() -> PaperId.draw(chance::nextLong)).limit(forms).toList();
-    }
-
-    private void write(List<Paper> papers) throws IOException {
-        PaperPrintWish wish = new PaperPrintWish(language, parts, size, page, title, date);
-        Progress printed = new Progress(err(), "parts of papers");
-        if (output.isPresent()) {
-            Target.write(
-                    output.get(),
-                    out -> PaperPrint.write(papers, wish, out, (done, _) -> printed.at(done)));
-        }
-        if (folder.isPresent()) {
-            PaperPrint.writeEach(papers, wish, folder.get(), (done, _) -> printed.at(done));
-        }
-        if (json) {
-            papers.forEach(paper -> spec.commandLine().getOut().println(PaperJson.line(paper)));
-        }
-        spec.commandLine().getOut().flush();
+        targets.check();
     }
 
     private PrintWriter err() {

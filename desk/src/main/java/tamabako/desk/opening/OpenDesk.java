@@ -44,7 +44,7 @@ public final class OpenDesk implements AutoCloseable {
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
         PrivateFolder.make(folder);
-        Path file = folder.resolve(BOOK);
+        Path file = bookIn(folder);
         boolean isNew = !Files.exists(file);
         ClassBook book = ClassBook.open(file);
         try {
@@ -56,6 +56,11 @@ public final class OpenDesk implements AutoCloseable {
             book.close();
             throw failed;
         }
+    }
+
+    /// The file of the class book that is kept in `folder`.
+    public static Path bookIn(Path folder) {
+        return folder.resolve(BOOK);
     }
 
     private static List<Routes> pages(ClassBook book) {

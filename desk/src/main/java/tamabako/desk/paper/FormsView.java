@@ -7,6 +7,7 @@ import tamabako.frame.Technique;
 /// What the page of papers that were made shows.
 ///
 /// @param id the name of the forms
+/// @param keepsCustoms whether they were set with the customs of setters
 /// @param hasPads whether a section is worked from slip pads
 /// @param forms each form
 /// @param spreads by how many per cent the forms differ, by the word of each feature
@@ -16,6 +17,7 @@ public record FormsView(
         String ladder,
         String grade,
         String day,
+        boolean keepsCustoms,
         boolean hasPads,
         boolean hasScript,
         List<FormView> forms,

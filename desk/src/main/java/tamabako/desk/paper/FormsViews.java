@@ -16,6 +16,7 @@ import tamabako.problems.setting.FormReport;
 import tamabako.problems.setting.FormReport.FormLoad;
 import tamabako.problems.setting.Paper;
 import tamabako.problems.setting.PaperSection;
+import tamabako.problems.setting.SettersCustoms;
 import tamabako.records.KeptPapers;
 
 /// Makes papers ready to be shown in one language.
@@ -35,6 +36,7 @@ final class FormsViews {
                 ladder,
                 first.grade().name().in(words.language()),
                 day,
+                first.customs() == SettersCustoms.KEPT,
                 first.sections().stream().anyMatch(section -> section.pad().isPresent()),
                 first.sections().stream().anyMatch(FormsViews::isCalled),
                 report.forms().stream()

@@ -24,6 +24,7 @@ import tamabako.problems.setting.PaperForms;
 import tamabako.problems.setting.PaperId;
 import tamabako.problems.setting.PaperMade;
 import tamabako.problems.setting.PaperMaker;
+import tamabako.problems.setting.SettersCustoms;
 import tamabako.problems.words.ProblemWords;
 import tamabako.records.ClassBook;
 import tamabako.records.Identity;
@@ -89,7 +90,7 @@ public final class PaperPages implements Routes {
     }
 
     private static Form form(Request request) {
-        return new Form(request, Map.of("forms", "2"));
+        return new Form(request, Map.of("forms", "2", "customs", "kept"));
     }
 
     /// The ladder that is chosen; the first where none is.
@@ -144,7 +145,12 @@ public final class PaperPages implements Routes {
             return page(400, request, form, Optional.empty());
         }
         PaperMaker maker =
-                PaperMaker.of(known.ladder().id(), known.ladder().grade(grade).orElseThrow());
+                PaperMaker.of(
+                        known.ladder().id(),
+                        known.ladder().grade(grade).orElseThrow(),
+                        form.isAt("customs", "kept")
+                                ? SettersCustoms.KEPT
+                                : SettersCustoms.LEFT_OUT);
         List<PaperId> ids = Stream.generate(() -> PaperId.draw(secureBits)).limit(forms).toList();
         return switch (PaperForms.of(maker).make(ids, secureBits.getAsLong(), List.of())) {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);

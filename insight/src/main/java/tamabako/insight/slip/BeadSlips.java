@@ -11,11 +11,19 @@ final class BeadSlips {
     private final int lowest;
     private final Effect effect;
     private final Events events;
+    private final int first;
+    private Move move = Move.ADD_DIRECT;
 
     /// @param lowest the power of ten of the log's rod 0
     /// @param effect what a change on the rods does to the answer
     BeadSlips(StepLog log, int lowest, Effect effect, Events events) {
+        this(log, 0, lowest, effect, events);
+    }
+
+    /// @param first the first step that is looked at
+    BeadSlips(StepLog log, int first, int lowest, Effect effect, Events events) {
         this.log = log;
+        this.first = first;
         this.lowest = lowest;
         this.effect = effect;
         this.events = events;
@@ -23,22 +31,29 @@ final class BeadSlips {
 
     /// Adds the slips of every step.
     void add() {
-        for (int i = 0; i < log.size(); i++) {
+        for (int i = first; i < log.size(); i++) {
             switch (log.role(i)) {
-                case CARRY -> option(Way.CARRY_LEFT_OUT, i, -1);
-                case BORROW -> option(Way.BORROW_LEFT_OUT, i, 1);
+                // A carry follows the step that it belongs to, a borrow goes before it.
+                case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, Move.of(log, i - 1));
+                case BORROW -> leftOut(Way.BORROW_LEFT_OUT, i, 1, Move.of(log, i + 1));
                 case LOAN -> loan(i);
                 case ENTRY -> {}
             }
             if (log.role(i) != StepLog.Role.LOAN) {
+                move = Move.of(log, i);
+                events.step(move);
                 beads(i);
             }
         }
     }
 
+    private void leftOut(Way way, int i, int change, Move of) {
+        events.add(tenths(i, change), Code.in(code(way, i), of));
+    }
+
     private void loan(int i) {
         if (log.digit(i) < 0) {
-            option(Way.LOAN_NOT_RETURNED, i, 1);
+            events.add(tenths(i, 1), code(Way.LOAN_NOT_RETURNED, i));
         }
     }
 
@@ -129,15 +144,19 @@ final class BeadSlips {
     }
 
     private void option(Way way, int i, int change) {
-        events.add(tenths(i, change), code(way, i));
+        add(i, change, code(way, i));
     }
 
     private void option(Way way, int i, int change, int digit) {
-        events.add(tenths(i, change), Code.with(code(way, i), digit));
+        add(i, change, Code.with(code(way, i), digit));
     }
 
     private void option(Way way, int i, int change, int digit, int used) {
-        events.add(tenths(i, change), Code.with(code(way, i), digit, used));
+        add(i, change, Code.with(code(way, i), digit, used));
+    }
+
+    private void add(int i, int change, long code) {
+        events.add(tenths(i, change), Code.in(code, move));
     }
 
     private long tenths(int i, int change) {

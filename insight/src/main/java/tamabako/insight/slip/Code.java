@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.OptionalInt;
 import tamabako.frame.Cause;
 
-/// The way, place and digits of a slip, packed into one `long`: from the lowest bit 7 bits way, 7
-/// rod, 14 where, 7 and 7 the two digits. The finder weighs thousands of slips and shows eight.
+/// The way, place, digits and move of a slip, packed into one `long`: from the lowest bit 7 bits
+/// way, 7 rod, 14 where, 7 and 7 the two digits, 4 move. The finder weighs thousands of slips and
+/// shows eight.
 final class Code {
 
     private static final Way[] WAYS = Way.values();
@@ -41,6 +42,16 @@ final class Code {
     /// The same with the two digits that its way tells of, 0 to 99 each.
     static long with(long code, int first, int second) {
         return with(code, first) | (long) (second + 1) << 35;
+    }
+
+    /// The same as a slip of `move`.
+    static long in(long code, Move move) {
+        return code | (long) (move.index() + 1) << 42;
+    }
+
+    /// 0 for a slip of no move, else one more than the move's index.
+    static int moveNumber(long code) {
+        return (int) (code >> 42) & 0xF;
     }
 
     static int row(int row) {

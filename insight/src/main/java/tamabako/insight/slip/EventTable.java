@@ -17,23 +17,32 @@ public final class EventTable {
     private final double[] occasions;
     private final long[] differences;
     private final int[] starts;
+    private final int[] endsOfWork;
     private final int[] order;
+    private final int[] slots;
+    private final int workAnswers;
 
-    private EventTable(Problem problem) {
+    private EventTable(Problem problem, BigDecimal answer, int places, Events events) {
         this.problem = problem;
-        this.answer = problem.answer().value();
-        this.places = ProblemSlips.places(problem) + 1;
-        this.events = ProblemSlips.of(problem);
+        this.answer = answer;
+        this.places = places;
+        this.events = events;
         this.occasions = events.occasions();
         this.differences = distinct(events);
         this.starts = new int[differences.length + 1];
+        this.endsOfWork = new int[differences.length];
         this.order = new int[events.size()];
-        group();
+        this.slots = new int[events.size()];
+        this.workAnswers = group();
     }
 
     /// The slips of `problem`. A problem with numbers of more than sixteen digits has none.
     public static EventTable of(Problem problem) {
-        return new EventTable(problem);
+        return new EventTable(
+                problem,
+                problem.answer().value(),
+                ProblemSlips.places(problem) + 1,
+                ProblemSlips.of(problem));
     }
 
     /// The problem.
@@ -58,13 +67,86 @@ public final class EventTable {
 
     /// How many occasions the problem gives for slips of `kind`.
     public double occasions(SlipKind kind) {
-        return occasions[kind.index()];
+        double sum = 0;
+        for (int slot = Slot.of(kind); slot < Slot.after(kind); slot++) {
+            sum += occasions[slot];
+        }
+        return sum;
+    }
+
+    /// How many steps the problem takes by `move`.
+    public int steps(Move move) {
+        return events.steps()[move.index()];
+    }
+
+    /// The occasions by [Slot].
+    double[] occasions() {
+        return occasions;
+    }
+
+    /// The chance that nothing slips.
+    double nothing(Rates rates) {
+        double expected = 0;
+        for (int slot = 0; slot < Slot.COUNT; slot++) {
+            expected += occasions[slot] == 0 ? 0 : rates.ofSlot(slot) * occasions[slot];
+        }
+        return Math.exp(-expected);
+    }
+
+    /// How many different answers slips of the work, without those of the pencil, lead to.
+    int workAnswers() {
+        return workAnswers;
+    }
+
+    /// How many decimal places the tenths of the answer's last place are.
+    int places() {
+        return places;
+    }
+
+    /// The group of the slips that leave the answer `tenths` off; -1 if none do.
+    int group(long tenths) {
+        return Math.max(-1, Arrays.binarySearch(differences, tenths));
+    }
+
+    /// How many tenths the slips of `group` leave the answer off.
+    long tenths(int group) {
+        return differences[group];
+    }
+
+    /// The place in the order of the first slip of `group`.
+    int start(int group) {
+        return starts[group];
+    }
+
+    /// The place after the last slip of the work in `group`; slips of the pencil follow.
+    int endOfWork(int group) {
+        return endsOfWork[group];
+    }
+
+    /// The place after the last slip of `group`.
+    int end(int group) {
+        return starts[group + 1];
+    }
+
+    /// The slip at a place in the order, as an index of [#events()].
+    int at(int place) {
+        return order[place];
+    }
+
+    /// The [Slot] of the slip at a place in the order.
+    int slot(int place) {
+        return slots[place];
+    }
+
+    /// How often the slip at a place in the order is made.
+    double chance(int place, Rates rates) {
+        return rates.ofSlot(slots[place]) * events.weight(order[place]);
     }
 
     /// The slips that lead to `written`, as indexes of [#events()].
     int[] leadingTo(BigDecimal written) {
-        OptionalLong tenths = tenths(written);
-        int group = tenths.isEmpty() ? -1 : Arrays.binarySearch(differences, tenths.getAsLong());
+        OptionalLong off = tenths(written);
+        int group = off.isEmpty() ? -1 : group(off.getAsLong());
         return group < 0 ? new int[0] : Arrays.copyOfRange(order, starts[group], starts[group + 1]);
     }
 
@@ -72,7 +154,8 @@ public final class EventTable {
         return events;
     }
 
-    private OptionalLong tenths(BigDecimal written) {
+    /// By how many tenths of the last place `written` is off; empty if it has more places.
+    OptionalLong tenths(BigDecimal written) {
         BigDecimal off = written.subtract(answer).stripTrailingZeros();
         if (off.scale() > places || off.precision() - off.scale() + places > 18) {
             return OptionalLong.empty();
@@ -95,8 +178,9 @@ public final class EventTable {
         return Arrays.copyOf(sorted, kept);
     }
 
-    /// Counting sort by difference; slips of one difference keep their order.
-    private void group() {
+    /// Counting sort by difference; slips of one difference keep their order, so that those of the
+    /// pencil come last. Gives the number of groups with slips of the work.
+    private int group() {
         int[] groups = new int[order.length];
         for (int i = 0; i < groups.length; i++) {
             groups[i] = Arrays.binarySearch(differences, events.tenths(i));
@@ -106,8 +190,21 @@ public final class EventTable {
             starts[group + 1] += starts[group];
         }
         int[] next = starts.clone();
+        int withWork = 0;
         for (int i = 0; i < groups.length; i++) {
-            order[next[groups[i]]++] = i;
+            if (i == events.ofWork()) {
+                System.arraycopy(next, 0, endsOfWork, 0, endsOfWork.length);
+            }
+            int place = next[groups[i]]++;
+            order[place] = i;
+            slots[place] = Slot.of(events.code(i));
         }
+        if (events.ofWork() == groups.length) {
+            System.arraycopy(next, 0, endsOfWork, 0, endsOfWork.length);
+        }
+        for (int group = 0; group < endsOfWork.length; group++) {
+            withWork += endsOfWork[group] > starts[group] ? 1 : 0;
+        }
+        return withWork;
     }
 }

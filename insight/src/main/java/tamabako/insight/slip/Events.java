@@ -8,12 +8,12 @@ import java.util.Arrays;
 /// [#share(int, double)].
 final class Events {
 
-    private static final SlipKind[] KINDS = SlipKind.values();
-
     private long[] tenths = new long[1024];
     private long[] codes = new long[1024];
     private double[] weights = new double[1024];
+    private final int[] steps = new int[Move.values().length];
     private int size;
+    private int ofWork;
 
     /// How many slips there are.
     int size() {
@@ -73,11 +73,31 @@ final class Events {
         }
     }
 
-    /// How many occasions there are for each kind, by its index.
+    /// Notes a step of the hand.
+    void step(Move move) {
+        steps[move.index()]++;
+    }
+
+    /// How many steps there are of each move, by its index.
+    int[] steps() {
+        return steps;
+    }
+
+    /// What follows are slips of the pencil.
+    void workIsDone() {
+        ofWork = size;
+    }
+
+    /// How many slips, the first ones, are of the work and not of the pencil.
+    int ofWork() {
+        return ofWork;
+    }
+
+    /// How many occasions there are for each [Slot].
     double[] occasions() {
-        double[] occasions = new double[KINDS.length];
+        double[] occasions = new double[Slot.COUNT];
         for (int i = 0; i < size; i++) {
-            occasions[Code.way(codes[i]).kind().index()] += weights[i];
+            occasions[Slot.of(codes[i])] += weights[i];
         }
         return occasions;
     }

@@ -2,6 +2,7 @@ package tamabako.insight.slip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /// What an answer tells about the slip behind it.
 ///
@@ -12,8 +13,18 @@ import java.util.List;
 /// @param expected the right answer in plain figures
 /// @param explained the share of all known slips together, 0 to 1; 1 for a right answer
 /// @param slips the likeliest kinds first, [SlipKind#NONE_KNOWN] among them, at most [#MOST_SLIPS];
-///   the shares of all kinds sum to 1
-public record Finding(boolean right, String expected, double explained, List<Slip> slips) {
+///   the shares of all kinds sum to 1, each of two slips at once having half
+/// @param two the likeliest two slips at once, where any two lead to the answer
+public record Finding(
+        boolean right, String expected, double explained, List<Slip> slips, Optional<Two> two) {
+
+    /// Two slips in one sum.
+    ///
+    /// @param first the likeliest two kinds together; in the order of [SlipKind]
+    /// @param second may be the same as the first
+    /// @param share how likely it is that the answer comes of two slips at once, whichever they
+    ///   are, 0 to 1
+    public record Two(SlipKind first, SlipKind second, double share) {}
 
     /// The most kinds that are listed.
     public static final int MOST_SLIPS = 8;
@@ -33,7 +44,7 @@ public record Finding(boolean right, String expected, double explained, List<Sli
 
     /// A right answer.
     public static Finding right(String expected) {
-        return new Finding(true, expected, 1, List.of());
+        return new Finding(true, expected, 1, List.of(), Optional.empty());
     }
 
     /// How sure one may be.

@@ -60,6 +60,7 @@ final class ProblemSlips {
             case Quotient quotient -> add(quotient);
             case Root root -> new RootSlips(root, answer, places, events).add();
         }
+        events.workIsDone();
         new WrittenSlips(10 * answer, places + 1, events).add();
     }
 

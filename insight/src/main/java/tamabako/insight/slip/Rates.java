@@ -8,15 +8,24 @@ import java.util.ResourceBundle;
 /// skipped per row, a written digit per digit of the answer.
 ///
 /// The shipped rates are assumptions: no count of bead slips has been published. They can be
-/// replaced by those of a school or of one pupil.
+/// replaced by those of a school or of one pupil, and for the slips of the hand be told apart by
+/// [Move].
 public final class Rates {
 
     private static final Rates SHIPPED = read();
 
-    private final double[] rates;
+    private final double[] kinds;
+    private final double[] moves;
+    private final double[] slots;
 
-    private Rates(double[] rates) {
-        this.rates = rates;
+    private Rates(double[] kinds, double[] moves) {
+        this.kinds = kinds;
+        this.moves = moves;
+        this.slots = new double[Slot.COUNT];
+        for (int slot = 0; slot < Slot.COUNT; slot++) {
+            int move = Slot.moveIndex(slot);
+            slots[slot] = kinds[Slot.kindIndex(slot)] * (move < 0 ? 1 : moves[move]);
+        }
     }
 
     /// The rates that ship, from `rates.properties`.
@@ -27,7 +36,21 @@ public final class Rates {
     /// How often `kind` is made per occasion. For [SlipKind#NONE_KNOWN] it is the share of the
     /// wrong answers that no known slip stands behind.
     public double of(SlipKind kind) {
-        return rates[kind.index()];
+        return kinds[kind.index()];
+    }
+
+    double ofIndex(int kind) {
+        return kinds[kind];
+    }
+
+    /// How many times as often as usual slips of the hand are made in `move`; 1 as shipped.
+    public double factor(Move move) {
+        return moves[move.index()];
+    }
+
+    /// How often slips of a [Slot] are made per occasion.
+    double ofSlot(int slot) {
+        return slots[slot];
     }
 
     /// These rates with one changed.
@@ -38,24 +61,39 @@ public final class Rates {
             throw new IllegalArgumentException(
                     "The rate of %s is above 0 and below 1, not %s.".formatted(kind.word(), rate));
         }
-        double[] changed = rates.clone();
+        double[] changed = kinds.clone();
         changed[kind.index()] = rate;
-        return new Rates(changed);
+        return new Rates(changed, moves);
+    }
+
+    /// These rates with slips in `move` made `factor` times as often as usual.
+    ///
+    /// @param factor above 0
+    public Rates with(Move move, double factor) {
+        if (!(factor > 0 && factor < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "The factor of %s is above 0, not %s.".formatted(move.word(), factor));
+        }
+        double[] changed = moves.clone();
+        changed[move.index()] = factor;
+        return new Rates(kinds, changed);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Rates same && Arrays.equals(rates, same.rates);
+        return other instanceof Rates same && Arrays.equals(slots, same.slots);
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(rates);
+        return Arrays.hashCode(slots);
     }
 
     private static Rates read() {
         ResourceBundle file = ResourceBundle.getBundle("tamabako.insight.slip.rates", Locale.ROOT);
-        Rates rates = new Rates(new double[SlipKind.values().length]);
+        double[] moves = new double[Move.values().length];
+        Arrays.fill(moves, 1);
+        Rates rates = new Rates(new double[SlipKind.values().length], moves);
         for (SlipKind kind : SlipKind.values()) {
             rates = rates.with(kind, Double.parseDouble(file.getString(kind.word())));
         }

@@ -1,6 +1,8 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Mark;
 import tamabako.problems.marking.Marker;
@@ -8,11 +10,11 @@ import tamabako.problems.marking.WritingRules;
 
 /// Finds the slips that may stand behind an answer.
 ///
-/// Of a wrong answer a, the chance under a pupil's rates is `P0 * sum(rate * weight of each single
-/// slip that leads to a) + eps * B(a)`: `P0` is the chance that nothing else slips, `eps` the share
-/// of answers that no known slip stands behind, and `B` spreads those evenly over the answers of
-/// the same length. Each slip's share is its part of that sum. Two slips at once are not looked
-/// for.
+/// Of a wrong answer a, the chance under a pupil's rates is `P0 * (S1 + S2 + S3) + eps * B(a)`:
+/// `P0` is the chance that nothing else slips; `S1` are the single slips that lead to a, `S2` pairs
+/// of slips in the work, `S3` a slip in the work that a slip of the pencil made worse; `eps` is the
+/// share of answers that no known slip stands behind, and `B` spreads those evenly over the answers
+/// of the same length. Each slip's share is its part of that sum.
 public final class SlipFinder {
 
     private final Rates rates;
@@ -36,16 +38,83 @@ public final class SlipFinder {
 
     /// The same for a problem whose slips are listed already.
     public Finding find(EventTable table, String written) {
+        return read(table, written)
+                .map(read -> finding(table, read, weigh(table, read)))
+                .orElseGet(() -> Finding.right(table.answer().toPlainString()));
+    }
+
+    /// What `written` tells, in numbers.
+    public Diagnosis diagnose(EventTable table, String written) {
+        Optional<BigDecimal> wrong = read(table, written);
+        Counts occasions = occasions(table);
+        if (wrong.isEmpty()) {
+            Finding right = Finding.right(table.answer().toPlainString());
+            return new Diagnosis(right, Counts.none(), occasions, table.nothing(rates));
+        }
+        Weighing weighing = weigh(table, wrong.get());
+        Finding finding = finding(table, wrong.get(), weighing);
+        return new Diagnosis(finding, slips(weighing), occasions, weighing.all());
+    }
+
+    /// What `written` says about the rates, before any are known; empty if it is no number, for
+    /// then it says nothing.
+    public static Optional<Evidence> evidence(EventTable table, String written) {
         return switch (Marker.mark(table.problem(), written, WritingRules.EASY)) {
-            case Mark.Right _, Mark.WrongForm _ -> Finding.right(table.answer().toPlainString());
-            case Mark.Wrong(BigDecimal read, _) -> wrong(table, read);
-            case Mark.Empty _, Mark.Unclear _ -> wrong(table, table.answer());
+            case Mark.Right _, Mark.WrongForm _ -> Optional.of(Evidence.right(table));
+            case Mark.Wrong(BigDecimal read, _) ->
+                    Optional.of(Evidence.wrong(Explanations.of(table, read), read));
+            case Mark.Empty _, Mark.Unclear _ -> Optional.empty();
         };
     }
 
-    private Finding wrong(EventTable table, BigDecimal read) {
-        Ranking ranking = new Ranking(table, read, rates);
+    /// The number that was written; empty if it is right. What is no number counts as one that no
+    /// slip leads to.
+    private static Optional<BigDecimal> read(EventTable table, String written) {
+        return switch (Marker.mark(table.problem(), written, WritingRules.EASY)) {
+            case Mark.Right _, Mark.WrongForm _ -> Optional.empty();
+            case Mark.Wrong(BigDecimal read, _) -> Optional.of(read);
+            case Mark.Empty _, Mark.Unclear _ -> Optional.of(table.answer());
+        };
+    }
+
+    private Weighing weigh(EventTable table, BigDecimal read) {
+        return new Weighing(Explanations.of(table, read), read, rates);
+    }
+
+    private Finding finding(EventTable table, BigDecimal read, Weighing weighing) {
+        List<Slip> slips =
+                new Ranking(weighing, table.places(), read.subtract(table.answer())).slips();
         return new Finding(
-                false, table.answer().toPlainString(), ranking.explained(), ranking.slips());
+                false,
+                table.answer().toPlainString(),
+                1 - weighing.unexplained(),
+                slips,
+                weighing.two());
+    }
+
+    private static Counts slips(Weighing weighing) {
+        double[] kinds = new double[SlipKind.values().length];
+        double[] moves = new double[Move.values().length];
+        for (int i = 0; i < weighing.size(); i++) {
+            kinds[Code.way(weighing.code(i)).kind().index()] += weighing.made(i);
+            int move = Code.moveNumber(weighing.code(i));
+            if (move > 0) {
+                moves[move - 1] += weighing.made(i);
+            }
+        }
+        kinds[SlipKind.NONE_KNOWN.index()] = weighing.unexplained();
+        return new Counts(kinds, moves);
+    }
+
+    private static Counts occasions(EventTable table) {
+        double[] kinds = new double[SlipKind.values().length];
+        double[] moves = new double[Move.values().length];
+        for (SlipKind kind : SlipKind.values()) {
+            kinds[kind.index()] = table.occasions(kind);
+        }
+        for (Move move : Move.values()) {
+            moves[move.index()] = table.steps(move);
+        }
+        return new Counts(kinds, moves);
     }
 }

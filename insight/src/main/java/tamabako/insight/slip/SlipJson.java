@@ -12,11 +12,15 @@ import tamabako.frame.words.Languages;
 /// `{"right":false,"expected":"63","explained":0.97,"slips":[{"slip":"carry-left-out","share":0.61,
 /// "row":2,"rod":1,"say":{"en":"...","ja":"..."}}],"cannotTell":["..."]}`.
 ///
-/// Shares are rounded to four places. `row` and `rod` are left out where a slip has none; a rod is
-/// a power of ten.
+/// Where two slips at once may stand behind the answer, `"two":{"share":0.3,"slips":["...","..."]}`
+/// follows. Shares are rounded to four places. `row` and `rod` are left out where a slip has none;
+/// a rod is a power of ten.
 public final class SlipJson {
 
     private static final int SHARE_PLACES = 4;
+
+    /// Two slips at once that are less likely than this are not told.
+    private static final double WORTH_TELLING = 0.01;
 
     private static final List<SlipWords> WORDS =
             Languages.all().stream().map(SlipWords::of).toList();
@@ -33,6 +37,16 @@ public final class SlipJson {
         finding.slips().forEach(slip -> slips.add(of(slip)));
         ArrayNode kinds = node.putArray("cannotTell");
         finding.cannotTell().forEach(kind -> kinds.add(kind.word()));
+        finding.two()
+                .filter(two -> two.share() >= WORTH_TELLING)
+                .ifPresent(two -> node.set("two", of(two)));
+        return node;
+    }
+
+    private static ObjectNode of(Finding.Two two) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("share", share(two.share()));
+        node.putArray("slips").add(two.first().word()).add(two.second().word());
         return node;
     }
 

@@ -4,8 +4,9 @@
 /// than its difference from the right one. All single slips that a problem and its beads allow are
 /// listed with their differences ([EventTable]); those that lead to the answer are weighed by how
 /// often such slips are made ([Rates]); what comes out ([Finding]) is a ranking of [SlipKind]s,
-/// each at its likeliest place, with a share for "none that is known". [SlipWords] says it for a
-/// teacher, [SlipJson] for a program.
+/// each at its likeliest place, with a share for "none that is known". Two slips at once are looked
+/// for where chance would not explain as much ([Explanations]). [SlipWords] says it for a teacher,
+/// [SlipJson] for a program; [Diagnosis] and [Evidence] are for reckoning on with many answers.
 ///
 /// One worked example, 34 + 78 = 112, written 12, which is 100 too small:
 ///

@@ -159,7 +159,7 @@ class SlipFinderTest {
         }
     }
 
-    /// By chance about one random answer in five thousand is explained at this length.
+    /// Bound: two slips at once explain one random answer in forty at this length.
     @Test
     void randomAnswersAreHardlyEverExplained() {
         int[] explained = new int[1];
@@ -173,7 +173,7 @@ class SlipFinderTest {
                     explained[0] += finding.verdict() == Finding.Verdict.NONE_KNOWN ? 0 : 1;
                 });
 
-        assertThat(explained[0]).isLessThanOrEqualTo(3);
+        assertThat(explained[0]).isLessThanOrEqualTo(25);
     }
 
     @Test

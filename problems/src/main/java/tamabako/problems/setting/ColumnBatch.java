@@ -35,14 +35,16 @@ final class ColumnBatch implements BatchMaker {
 
     private final Format.Columns format;
     private final int count;
+    private final SettersCustoms customs;
     private final Terms terms;
     private final Map<ColumnKind, Supply> supplies = new EnumMap<>(ColumnKind.class);
 
-    ColumnBatch(Format.Columns format, int count) {
+    ColumnBatch(Format.Columns format, int count, SettersCustoms customs) {
         this.format = format;
         this.count = count;
+        this.customs = customs;
         this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
-        ColumnWishes wishes = ColumnWishes.of(format, count);
+        ColumnWishes wishes = ColumnWishes.of(format, count, customs);
         for (ColumnKind kind : ColumnKind.values()) {
             supplies.put(kind, new Supply(maker(wishes, kind), this::finished));
         }
@@ -91,7 +93,7 @@ final class ColumnBatch implements BatchMaker {
         for (ColumnKind kind : places) {
             if (!made.containsKey(kind)) {
                 int needed = Collections.frequency(places, kind);
-                switch (supply(kind).draw(needed, wished(needed), draws, seen)) {
+                switch (supply(kind).draw(needed, drawn(needed), draws, seen)) {
                     case Supplied.Enough(List<Problem> problems) ->
                             made.put(kind, new ArrayList<>(columns(problems)));
                     case Supplied.Lacking(Lack lack) -> {
@@ -100,9 +102,27 @@ final class ColumnBatch implements BatchMaker {
                 }
             }
         }
-        List<Column> chosen = choose(places, made, draws, seen);
+        List<Column> chosen = chosen(places, made, draws, seen);
         chosen.forEach(taken::add);
         return new Pieces.Found(pieces(places, chosen));
+    }
+
+    private int drawn(int needed) {
+        return switch (customs) {
+            case KEPT -> wished(needed);
+            case LEFT_OUT -> needed;
+        };
+    }
+
+    private List<Column> chosen(
+            List<ColumnKind> places, Map<ColumnKind, List<Column>> made, Draws draws, Sums seen) {
+        return switch (customs) {
+            case KEPT -> choose(places, made, draws, seen);
+            case LEFT_OUT ->
+                    places.stream()
+                            .map(kind -> Objects.requireNonNull(made.get(kind)).removeFirst())
+                            .toList();
+        };
     }
 
     private List<Column> choose(

@@ -18,9 +18,9 @@ import tamabako.problems.making.column.Signs;
 import tamabako.problems.making.column.TotalCondition.BelowZero;
 import tamabako.problems.making.column.TotalCondition.Dips;
 
-/// The wishes that a grade's columns turn into, each with the customs of papers as far as it leaves
-/// columns to be found. They are whole; decimals are put in afterwards, for a row of a grade may
-/// have fewer digits than places, such as 0.07.
+/// The wishes that a grade's columns turn into, each with the customs of papers, if they are to be
+/// kept, as far as it leaves columns to be found. They are whole; decimals are put in afterwards,
+/// for a row of a grade may have fewer digits than places, such as 0.07.
 ///
 /// @param added columns that are added only
 /// @param mixed mixed columns whose total never falls below zero
@@ -31,23 +31,28 @@ record ColumnWishes(ReadyMaker added, ReadyMaker mixed, ReadyMaker dipping, Read
     /// The wishes of `format`; those for which it asks no column are not to be granted.
     ///
     /// @param count how many columns there are to be at the most of each
-    static ColumnWishes of(Format.Columns format, int count) {
+    static ColumnWishes of(Format.Columns format, int count, SettersCustoms customs) {
         Span minusRows = format.signs().minusRows();
         Signs minus = Signs.minus(minusRows.least(), minusRows.most());
         int mixed = format.signs().mixed().count();
         boolean dips = mixed > 0 && format.signs().mayDip();
         int negative = format.signs().negative().count();
-        ReadyMaker added = wish(format, Signs.PLUS, Dips.NEVER, count - mixed);
+        ReadyMaker added = maker(bare(format, Signs.PLUS, Dips.NEVER), count - mixed, customs);
         return new ColumnWishes(
                 added,
-                mixed > 0 ? wish(format, minus, Dips.NEVER, mixed) : added,
-                dips ? wish(format, minus, Dips.ONCE_AND_BACK, mixed) : added,
-                negative > 0 ? wish(format, minus, Dips.TO_THE_END, negative) : added);
+                mixed > 0 ? maker(bare(format, minus, Dips.NEVER), mixed, customs) : added,
+                dips ? maker(bare(format, minus, Dips.ONCE_AND_BACK), mixed, customs) : added,
+                negative > 0
+                        ? maker(bare(format, minus, Dips.TO_THE_END), negative, customs)
+                        : added);
     }
 
-    private static ReadyMaker wish(Format.Columns format, Signs signs, Dips dips, int count) {
-        ColumnWish bare = bare(format, signs, dips);
-        return count > 0 ? new CustomaryColumns(bare, count).maker() : ReadyMaker.of(bare);
+    private static ReadyMaker maker(ColumnWish bare, int count, SettersCustoms customs) {
+        return switch (customs) {
+            case KEPT ->
+                    count > 0 ? new CustomaryColumns(bare, count).maker() : ReadyMaker.of(bare);
+            case LEFT_OUT -> ReadyMaker.of(bare);
+        };
     }
 
     private static ColumnWish bare(Format.Columns format, Signs signs, Dips dips) {

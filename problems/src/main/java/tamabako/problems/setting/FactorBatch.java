@@ -9,8 +9,8 @@ import tamabako.problems.making.Maker;
 import tamabako.problems.making.Wish;
 import tamabako.problems.making.draw.Draws;
 
-/// Products, quotients or roots of a batch: sets that keep the customs of papers each, one for each
-/// number of digits in all that the grade allows, mixed.
+/// Products, quotients or roots of a batch: sets, one for each number of digits in all that the
+/// grade allows, mixed; each keeps the customs of papers by itself, if they are to be kept.
 ///
 /// @param sets the sets in their order
 record FactorBatch(List<FactorSet> sets) implements BatchMaker {
@@ -21,16 +21,18 @@ record FactorBatch(List<FactorSet> sets) implements BatchMaker {
 
     private static final int TRIES_FOR_GRADE = 100;
 
-    static FactorBatch of(Format.Products format, int count, boolean isFirst) {
-        return new FactorBatch(FactorSet.each(format, count, isFirst));
+    static FactorBatch of(
+            Format.Products format, int count, boolean isFirst, SettersCustoms customs) {
+        return new FactorBatch(FactorSet.each(format, count, isFirst, customs));
     }
 
-    static FactorBatch of(Format.Quotients format, int count, boolean isFirst) {
-        return new FactorBatch(FactorSet.each(format, count, isFirst));
+    static FactorBatch of(
+            Format.Quotients format, int count, boolean isFirst, SettersCustoms customs) {
+        return new FactorBatch(FactorSet.each(format, count, isFirst, customs));
     }
 
-    static FactorBatch of(Format.Roots format, int count) {
-        return new FactorBatch(FactorSet.each(format, count));
+    static FactorBatch of(Format.Roots format, int count, SettersCustoms customs) {
+        return new FactorBatch(FactorSet.each(format, count, customs));
     }
 
     @Override

@@ -74,7 +74,7 @@ final class FactorChoice {
     /// What the set misses.
     double missed() {
         List<Look> set = looks.subList(0, count);
-        return FactorBalance.missed(set) + LACKING * customs.missed(set);
+        return customs.unbalanced(set) + LACKING * customs.missed(set);
     }
 
     private void swap(int place, int other) {

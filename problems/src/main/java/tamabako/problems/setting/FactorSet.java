@@ -31,7 +31,8 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
     /// Sets for the products of a batch.
     ///
     /// @param isFirst whether it is the first of its kind in the section
-    static List<FactorSet> each(Format.Products format, int count, boolean isFirst) {
+    static List<FactorSet> each(
+            Format.Products format, int count, boolean isFirst, SettersCustoms customs) {
         Digits multiplicand = digits(format.multiplicand());
         Digits multiplier = digits(format.multiplier());
         Numbers numbers = numbers(format.answers(), count);
@@ -41,7 +42,7 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
                 (digits, share) -> {
                     ProductWish wish =
                             ProductWish.inAll(digits, multiplicand, multiplier).with(numbers);
-                    List<Custom> usual = wish.withUsualCustoms().customs();
+                    List<Custom> usual = kept(customs, wish.withUsualCustoms().customs());
                     return new FactorSet(
                             wish.keeping(asked(usual, share, isFirst)),
                             wish.keeping(asked(usual, SPARES * share, isFirst)),
@@ -54,7 +55,8 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
     /// Sets for the quotients of a batch.
     ///
     /// @param isFirst whether it is the first of its kind in the section
-    static List<FactorSet> each(Format.Quotients format, int count, boolean isFirst) {
+    static List<FactorSet> each(
+            Format.Quotients format, int count, boolean isFirst, SettersCustoms customs) {
         Digits divisor = digits(format.divisor());
         Digits quotient = digits(format.quotient());
         Numbers numbers = numbers(format.answers(), count);
@@ -63,7 +65,7 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
                 count,
                 (digits, share) -> {
                     QuotientWish wish = QuotientWish.inAll(digits, divisor, quotient).with(numbers);
-                    List<Custom> usual = wish.withUsualCustoms().customs();
+                    List<Custom> usual = kept(customs, wish.withUsualCustoms().customs());
                     return new FactorSet(
                             wish.keeping(asked(usual, share, isFirst)),
                             wish.keeping(asked(usual, SPARES * share, isFirst)),
@@ -74,9 +76,9 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
     }
 
     /// The set for the roots of a batch.
-    static List<FactorSet> each(Format.Roots format, int count) {
+    static List<FactorSet> each(Format.Roots format, int count, SettersCustoms customs) {
         Wish wish = new RootWish(format.degree(), digits(format.digits()), OptionalInt.empty());
-        return List.of(new FactorSet(wish, wish, count, FactorCustoms.NONE));
+        return List.of(new FactorSet(wish, wish, count, FactorCustoms.balance(customs)));
     }
 
     /// As many problems of each number of digits in all, the odd ones of the shorter.
@@ -91,6 +93,13 @@ record FactorSet(Wish wish, Wish spare, int count, FactorCustoms customs) {
             }
         }
         return sets;
+    }
+
+    private static List<Custom> kept(SettersCustoms customs, List<Custom> usual) {
+        return switch (customs) {
+            case KEPT -> usual;
+            case LEFT_OUT -> List.of();
+        };
     }
 
     /// Those of the `usual` customs that the maker plans without drawing sets in vain.

@@ -20,8 +20,8 @@ record PaperDraft(Grade grade, List<SectionDraft> sections) {
         return sections.stream().flatMap(section -> section.problems().stream()).toList();
     }
 
-    /// The paper, its problems numbered as the grade does.
-    Paper paper(String id, String ladder, int form) {
+    /// The sections, their problems numbered as the grade does.
+    List<PaperSection> numbered() {
         List<PaperSection> numbered = new ArrayList<>();
         int first = 1;
         for (SectionDraft draft : sections) {
@@ -33,6 +33,6 @@ record PaperDraft(Grade grade, List<SectionDraft> sections) {
                         case Numbering.BY_SECTION -> 0;
                     };
         }
-        return new Paper(id, ladder, grade, form, numbered);
+        return numbered;
     }
 }

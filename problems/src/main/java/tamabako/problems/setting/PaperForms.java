@@ -7,8 +7,9 @@ import tamabako.problems.Problem;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.FormSplit.Split;
 
-/// Sets equal forms of one paper: each keeps the grade's table and the customs, no sum stands in
-/// two of them, and they take as many strokes, as long, and as many steps by each technique.
+/// Sets equal forms of one paper: each keeps the grade's table and the customs of its maker, no sum
+/// stands in two of them, and they take as many strokes, as long, and as many steps by each
+/// technique.
 ///
 /// More drafts are made than there are forms; then problems of one sort change places, between
 /// forms and with the drafts left over, until all forms are equal or no more is gained.
@@ -69,7 +70,7 @@ public final class PaperForms {
         }
         FormPool pool = new FormPool(drafts);
         List<List<Integer>> start = pool.start(forms);
-        FormCustoms customs = new FormCustoms(pool, start);
+        FormRule customs = customs(pool, start);
         Split split = new Split(start, Double.POSITIVE_INFINITY);
         for (List<Watch> watched : stages(drafts.getFirst())) {
             if (split.worst() > 1) {
@@ -81,6 +82,13 @@ public final class PaperForms {
             }
         }
         return split.forms().stream().map(pool::draft).toList();
+    }
+
+    private FormRule customs(FormPool pool, List<List<Integer>> start) {
+        return switch (maker.customs()) {
+            case KEPT -> new FormCustoms(pool, start);
+            case LEFT_OUT -> FormRule.NONE;
+        };
     }
 
     /// What is watched: everything; where that cannot be had, what was asked for in the whole
@@ -108,8 +116,7 @@ public final class PaperForms {
     private List<Paper> papers(List<PaperId> ids, List<PaperDraft> drafts) {
         List<Paper> papers = new ArrayList<>();
         for (int form = 0; form < ids.size(); form++) {
-            String id = ids.get(form).toString();
-            papers.add(drafts.get(form).paper(id, maker.ladder(), form + 1));
+            papers.add(maker.paper(drafts.get(form), ids.get(form), form + 1));
         }
         return papers;
     }

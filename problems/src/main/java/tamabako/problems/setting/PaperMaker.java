@@ -19,19 +19,29 @@ public final class PaperMaker {
 
     private final String ladder;
     private final Grade grade;
+    private final SettersCustoms customs;
     private final List<SectionMaker> sections;
 
-    private PaperMaker(String ladder, Grade grade) {
+    private PaperMaker(String ladder, Grade grade, SettersCustoms customs) {
         this.ladder = ladder;
         this.grade = grade;
-        this.sections = grade.sections().stream().map(SectionMaker::new).toList();
+        this.customs = customs;
+        this.sections =
+                grade.sections().stream().map(one -> new SectionMaker(one, customs)).toList();
     }
 
-    /// A maker for the papers of `grade`.
+    /// A maker for the papers of `grade`, which keep the customs of setters.
     ///
     /// @param ladder the name of its ladder
     public static PaperMaker of(String ladder, Grade grade) {
-        return new PaperMaker(ladder, grade);
+        return of(ladder, grade, SettersCustoms.KEPT);
+    }
+
+    /// A maker for the papers of `grade`, with or without the customs of setters.
+    ///
+    /// @param ladder the name of its ladder
+    public static PaperMaker of(String ladder, Grade grade, SettersCustoms customs) {
+        return new PaperMaker(ladder, grade, customs);
     }
 
     /// A paper whose problems are drawn from `seed`: the same grade, seed and sums to leave out
@@ -39,8 +49,7 @@ public final class PaperMaker {
     /// whatever they are named or answered under.
     public PaperMade make(PaperId id, long seed, Collection<? extends Problem> leftOut) {
         return switch (draft(seed, new Sums(leftOut))) {
-            case Drafted.Found(PaperDraft draft) ->
-                    new PaperMade.Found(draft.paper(id.toString(), ladder, 1), seed);
+            case Drafted.Found(PaperDraft draft) -> new PaperMade.Found(paper(draft, id, 1), seed);
             case Drafted.None(PaperMade.Reason reason) -> new PaperMade.NotMade(reason);
         };
     }
@@ -60,7 +69,12 @@ public final class PaperMaker {
         return new Drafted.Found(new PaperDraft(grade, drafts));
     }
 
-    String ladder() {
-        return ladder;
+    /// The paper that `draft` becomes under that name.
+    Paper paper(PaperDraft draft, PaperId id, int form) {
+        return new Paper(id.toString(), ladder, grade, form, customs, draft.numbered());
+    }
+
+    SettersCustoms customs() {
+        return customs;
     }
 }

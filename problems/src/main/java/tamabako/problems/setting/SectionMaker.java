@@ -16,22 +16,22 @@ final class SectionMaker {
     private final Section section;
     private final List<BatchMaker> batches;
 
-    SectionMaker(Section section) {
+    SectionMaker(Section section, SettersCustoms customs) {
         this.section = section;
         this.batches = new ArrayList<>();
         Set<Class<?>> kinds = new HashSet<>();
         for (Batch batch : section.batches()) {
-            batches.add(maker(batch, kinds.add(batch.format().getClass())));
+            batches.add(maker(batch, kinds.add(batch.format().getClass()), customs));
         }
     }
 
-    private static BatchMaker maker(Batch batch, boolean isFirst) {
+    private static BatchMaker maker(Batch batch, boolean isFirst, SettersCustoms customs) {
         int count = batch.count();
         return switch (batch.format()) {
-            case Format.Columns columns -> new ColumnBatch(columns, count);
-            case Format.Products products -> FactorBatch.of(products, count, isFirst);
-            case Format.Quotients quotients -> FactorBatch.of(quotients, count, isFirst);
-            case Format.Roots roots -> FactorBatch.of(roots, count);
+            case Format.Columns columns -> new ColumnBatch(columns, count, customs);
+            case Format.Products products -> FactorBatch.of(products, count, isFirst, customs);
+            case Format.Quotients quotients -> FactorBatch.of(quotients, count, isFirst, customs);
+            case Format.Roots roots -> FactorBatch.of(roots, count, customs);
             case Format.PadLines lines -> new PadBatch(lines, count);
             case Format.Stories stories -> new StoryBatch(stories, count);
             case Format.Readings readings -> new ReadingBatch(readings, count);

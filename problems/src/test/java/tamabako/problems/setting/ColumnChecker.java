@@ -9,20 +9,38 @@ import java.util.TreeMap;
 import tamabako.problems.Column;
 import tamabako.problems.setting.PublishedPapers.Line;
 
-/// Checks the columns of a stretch against the published table and the customs of setters. All
-/// complaints are collected; none means that the columns are in order.
+/// Checks the columns of a stretch against the published table, and each against the customs of
+/// setters. All complaints are collected; none means that the columns are in order.
 final class ColumnChecker {
 
     private final Line line;
     private final List<Column> columns;
     private final Complaints complaints = new Complaints();
+    private final Complaints customs = new Complaints();
 
-    ColumnChecker(Line line, List<Column> columns) {
+    private ColumnChecker(Line line, List<Column> columns) {
         this.line = line;
         this.columns = columns;
     }
 
+    /// The checker of `columns`, which has checked them.
+    static ColumnChecker of(Line line, List<Column> columns) {
+        ColumnChecker checker = new ColumnChecker(line, columns);
+        checker.check();
+        return checker;
+    }
+
+    /// What breaks the table.
     List<String> complaints() {
+        return complaints.all();
+    }
+
+    /// What breaks a custom.
+    List<String> customsBroken() {
+        return customs.all();
+    }
+
+    private void check() {
         columns.forEach(this::shape);
         columns.forEach(this::rows);
         columns.forEach(this::totals);
@@ -38,7 +56,6 @@ final class ColumnChecker {
             complaints.unless(
                     line.allows("decimals", (int) decimals), "decimals in", decimals, "columns");
         }
-        return complaints.all();
     }
 
     private void shape(Column column) {
@@ -80,18 +97,17 @@ final class ColumnChecker {
         if (fewest < 2 || line.has("by")) {
             return;
         }
-        complaints.unless(
-                new HashSet<>(rows).size() == rows.size(), column.id(), ": two rows alike");
+        customs.unless(new HashSet<>(rows).size() == rows.size(), column.id(), ": two rows alike");
         for (int i = 0; i < rows.size(); i++) {
             String row = rows.get(i);
-            complaints.unless(row.chars().distinct().count() > 1, column.id(), ": row", row);
-            complaints.unless(
+            customs.unless(row.chars().distinct().count() > 1, column.id(), ": row", row);
+            customs.unless(
                     !"0123456789 9876543210".contains(row) || row.length() < 3,
                     column.id(),
                     ": row",
                     row);
             if (i > 0) {
-                complaints.unless(
+                customs.unless(
                         row.charAt(0) != rows.get(i - 1).charAt(0),
                         column.id(),
                         ":",
@@ -103,12 +119,12 @@ final class ColumnChecker {
         }
         long evens =
                 rows.stream().filter(row -> (row.charAt(row.length() - 1) - '0') % 2 == 0).count();
-        complaints.unless(evens < rows.size(), column.id(), ": all rows even");
+        customs.unless(evens < rows.size(), column.id(), ": all rows even");
         if (rows.size() == 10 && rows.stream().mapToInt(String::length).sum() == 100) {
             for (char digit = '0'; digit <= '9'; digit++) {
                 int sought = digit;
                 long times = String.join("", rows).chars().filter(c -> c == sought).count();
-                complaints.unless(
+                customs.unless(
                         times >= 8 && times <= 12,
                         column.id(),
                         ":",
@@ -133,7 +149,7 @@ final class ColumnChecker {
             total = next;
             run = row.signum() < 0 ? run + 1 : 0;
             complaints.unless(i > 0 || row.signum() > 0, column.id(), ": first row is taken");
-            complaints.unless(run <= 2, column.id(), ":", run, "rows taken running");
+            customs.unless(run <= 2, column.id(), ":", run, "rows taken running");
         }
         complaints.unless(
                 total.compareTo(column.answer().value()) == 0,

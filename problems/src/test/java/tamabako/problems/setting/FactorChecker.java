@@ -10,24 +10,42 @@ import tamabako.problems.Product;
 import tamabako.problems.Quotient;
 import tamabako.problems.setting.PublishedPapers.Line;
 
-/// Checks the products or quotients of a stretch against the published table and the customs of
-/// setters.
+/// Checks the products or quotients of a stretch against the published table, and each against the
+/// customs of setters. No factor ends in 0 with or without them: it would have a digit too few.
 final class FactorChecker {
 
     private final Line line;
     private final List<Problem> problems;
     private final Complaints complaints = new Complaints();
+    private final Complaints customs = new Complaints();
     private int up;
     private int down;
     private int together;
     private final Map<String, Integer> splits = new TreeMap<>();
 
-    FactorChecker(Line line, List<Problem> problems) {
+    private FactorChecker(Line line, List<Problem> problems) {
         this.line = line;
         this.problems = problems;
     }
 
+    /// The checker of `problems`, which has checked them.
+    static FactorChecker of(Line line, List<Problem> problems) {
+        FactorChecker checker = new FactorChecker(line, problems);
+        checker.check();
+        return checker;
+    }
+
+    /// What breaks the table.
     List<String> complaints() {
+        return complaints.all();
+    }
+
+    /// What breaks a custom.
+    List<String> customsBroken() {
+        return customs.all();
+    }
+
+    private void check() {
         for (Problem problem : problems) {
             switch (problem) {
                 case Product product -> product(product);
@@ -36,8 +54,8 @@ final class FactorChecker {
             }
         }
         if (line.has("dec")) {
-            complaints.unless(up >= 1, "none is rounded up");
-            complaints.unless(down >= 1, "none is rounded down");
+            customs.unless(up >= 1, "none is rounded up");
+            customs.unless(down >= 1, "none is rounded down");
         }
         complaints.unless(!line.has("up") || up >= 1, "none is rounded up");
         complaints.unless(!line.has("down") || down >= 1, "none is rounded down");
@@ -50,7 +68,6 @@ final class FactorChecker {
             }
             complaints.unless(splits.equals(asked), "splits", splits);
         }
-        return complaints.all();
     }
 
     private void product(Product product) {
@@ -131,7 +148,7 @@ final class FactorChecker {
         BigInteger rounded = isUp && !exact ? parts[0].add(BigInteger.ONE) : parts[0];
         up += !exact && isUp ? 1 : 0;
         down += !exact && !isUp ? 1 : 0;
-        complaints.unless(!twice.equals(by), problem.id(), ": a tie");
+        customs.unless(!twice.equals(by), problem.id(), ": a tie");
         complaints.unless(exact || line.has("dec") || line.has("up"), problem.id(), ": not exact");
         BigDecimal key = new BigDecimal(rounded, asked());
         complaints.unless(

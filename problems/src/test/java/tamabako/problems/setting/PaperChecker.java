@@ -18,6 +18,7 @@ final class PaperChecker {
     private final Paper paper;
     private final List<Line> lines;
     private final Complaints complaints = new Complaints();
+    private final Complaints each = new Complaints();
     private final Complaints customs = new Complaints();
 
     private PaperChecker(Paper paper) {
@@ -32,9 +33,20 @@ final class PaperChecker {
         return checker;
     }
 
-    /// What is wrong with the paper; nothing where it is in order.
+    /// What is wrong with the paper; nothing where it is in order. A paper set with the customs has
+    /// to keep them in each problem.
     List<String> complaints() {
-        return complaints.all();
+        Complaints all = new Complaints();
+        all.addAll(complaints.all());
+        if (paper.customs() == SettersCustoms.KEPT) {
+            all.addAll(each.all());
+        }
+        return all.all();
+    }
+
+    /// The customs of single problems that are broken, whether the paper has to keep them or not.
+    List<String> customsBroken() {
+        return each.all();
     }
 
     /// The customs of whole sections that it misses, which are kept only as far as they can be.
@@ -116,7 +128,9 @@ final class PaperChecker {
                 Class<?> kind = line.kind().equals("products") ? Product.class : Quotient.class;
                 complaints.unless(
                         stretch.stream().allMatch(kind::isInstance), "not all are", line.kind());
-                complaints.addAll(new FactorChecker(line, stretch).complaints());
+                FactorChecker factors = FactorChecker.of(line, stretch);
+                complaints.addAll(factors.complaints());
+                each.addAll(factors.customsBroken());
                 customs.addAll(CustomChecker.ofFactors(stretch));
             }
         }
@@ -133,7 +147,9 @@ final class PaperChecker {
         complaints.unless(all, "not all are columns");
         if (all) {
             List<Column> columns = stretch.stream().map(Column.class::cast).toList();
-            complaints.addAll(new ColumnChecker(line, columns).complaints());
+            ColumnChecker checker = ColumnChecker.of(line, columns);
+            complaints.addAll(checker.complaints());
+            each.addAll(checker.customsBroken());
             customs.addAll(CustomChecker.ofColumns(columns));
         }
     }

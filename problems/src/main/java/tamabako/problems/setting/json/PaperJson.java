@@ -20,6 +20,7 @@ import tamabako.problems.grade.Section;
 import tamabako.problems.json.ProblemJson;
 import tamabako.problems.setting.Paper;
 import tamabako.problems.setting.PaperSection;
+import tamabako.problems.setting.SettersCustoms;
 
 /// Reads and writes one paper as JSON. The format is told in docs/formats.md.
 public final class PaperJson {
@@ -40,6 +41,9 @@ public final class PaperJson {
                 .put("ladder", paper.ladder())
                 .put("grade", paper.grade().id())
                 .put("form", paper.form());
+        if (paper.customs() == SettersCustoms.LEFT_OUT) {
+            node.put("customs", false);
+        }
         ArrayNode sections = node.putArray("sections");
         for (PaperSection section : paper.sections()) {
             ObjectNode one = sections.addObject().put("section", section.section().id());
@@ -72,6 +76,9 @@ public final class PaperJson {
                 text(node, "ladder"),
                 grade,
                 Math.max(1, node.path("form").asInt()),
+                node.path("customs").asBoolean(true)
+                        ? SettersCustoms.KEPT
+                        : SettersCustoms.LEFT_OUT,
                 sections);
     }
 

@@ -1,0 +1,43 @@
+package tamabako.insight.slip;
+
+/// A kind of slip in a move, as one small number: rates and occasions are kept by slot.
+final class Slot {
+
+    private static final SlipKind[] KINDS = SlipKind.values();
+
+    /// One place for slips that belong to no move, and one for each move.
+    private static final int PER_KIND = 1 + Move.values().length;
+
+    /// How many slots there are.
+    static final int COUNT = KINDS.length * PER_KIND;
+
+    private Slot() {}
+
+    /// The slot of a packed slip.
+    static int of(long code) {
+        return Code.way(code).kind().index() * PER_KIND + Code.moveNumber(code);
+    }
+
+    /// The first slot of `kind`: that of its slips in no move.
+    static int of(SlipKind kind) {
+        return kind.index() * PER_KIND;
+    }
+
+    /// The slot after the last of `kind`.
+    static int after(SlipKind kind) {
+        return of(kind) + PER_KIND;
+    }
+
+    static SlipKind kind(int slot) {
+        return KINDS[kindIndex(slot)];
+    }
+
+    static int kindIndex(int slot) {
+        return slot / PER_KIND;
+    }
+
+    /// The index of the move from 0; -1 for none.
+    static int moveIndex(int slot) {
+        return slot % PER_KIND - 1;
+    }
+}

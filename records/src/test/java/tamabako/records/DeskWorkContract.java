@@ -1,0 +1,247 @@
+package tamabako.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static tamabako.records.ClassBookContract.TUESDAY;
+import static tamabako.records.ClassBookContract.aoi;
+import static tamabako.records.ClassBookContract.sheet;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tamabako.records.Work.MarkedAnswer;
+import tamabako.records.export.PupilExport;
+import tamabako.records.export.PupilJson;
+
+/// What the desk does with the book: work that is corrected, drafts, pupils who are erased or have
+/// not been seen for long, and all that is known of one. Every store has a test that is this one.
+abstract class DeskWorkContract {
+
+    /// A database that nothing was ever put in, another one at each call.
+    abstract Database fresh();
+
+    /// Every value of every table, as the database shows it.
+    private static String everything(ClassBook book) {
+        StringBuilder all = new StringBuilder();
+        for (String table :
+                List.of(
+                        "pupil_group",
+                        "pupil",
+                        "sheet",
+                        "work",
+                        "work_answer",
+                        "draft",
+                        "handout",
+                        "attendance",
+                        "note",
+                        "result",
+                        "setting",
+                        "teacher",
+                        "template")) {
+            List<Map<String, Object>> rows =
+                    book.door()
+                            .ask(handle ->
+                                    handle.createQuery("select * from " + table).mapToMap().list());
+            rows.forEach(row -> all.append(table).append(row).append('\n'));
+        }
+        return all.toString();
+    }
+
+    /// A pupil of whom every table has something.
+    private static Pupil known(ClassBook book, Group group, KeptSheet kept, String name) {
+        Pupil pupil = new Pupil(Identity.fresh(), group.id(), name, Locale.JAPANESE, false);
+        book.pupils().keep(pupil);
+        book.handouts().keep(Handout.of(kept.sheet().id(), pupil, TUESDAY));
+        book.work()
+                .keep(
+                        Work.of(
+                                        kept.sheet().id(),
+                                        Optional.of(pupil.id()),
+                                        TUESDAY,
+                                        List.of(
+                                                new MarkedAnswer(
+                                                        "0",
+                                                        "right",
+                                                        Optional.of(Duration.ofMillis(8400))),
+                                                new MarkedAnswer("51", "wrong")))
+                                .taking(Optional.of(Duration.ofSeconds(95))));
+        book.drafts().keep(new Draft(kept.sheet().id(), pupil.id(), List.of("1", ""), "1:2"));
+        book.attendance().keep(new Attended(pupil.id(), day(0), Attended.How.LATE));
+        book.notes().keep(Note.of(pupil.id(), TUESDAY, "A note on " + name));
+        book.results()
+                .keep(
+                        new Result(
+                                Identity.fresh(),
+                                pupil.id(),
+                                Result.Kind.EXAM,
+                                "6級",
+                                day(0),
+                                Optional.of(new Result.Score(230, 300)),
+                                "passed"));
+        return pupil;
+    }
+
+    private static LocalDate day(int later) {
+        return LocalDate.ofInstant(TUESDAY, ZoneOffset.UTC).plusDays(later);
+    }
+
+    @Test
+    void correctedWorkHasTheNewAnswersAndKeepsItsDay() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            book.sheets().keep(kept);
+            Work work =
+                    Work.of(
+                            kept.sheet().id(),
+                            Optional.empty(),
+                            TUESDAY,
+                            List.of(new MarkedAnswer("1", "wrong"), new MarkedAnswer("", "empty")));
+            book.work().keep(work);
+            Work corrected =
+                    work.answered(
+                                    List.of(
+                                            new MarkedAnswer("0", "right"),
+                                            new MarkedAnswer("52", "wrong")))
+                            .taking(Optional.of(Duration.ofSeconds(61)));
+            book.work().correct(corrected);
+            book.work().correct(Work.of(kept.sheet().id(), Optional.empty(), TUESDAY, List.of()));
+
+            assertThat(book.work().ofSheet(kept.sheet().id())).containsExactly(corrected);
+            assertThat(book.work().find(work.id())).contains(corrected);
+        }
+    }
+
+    @Test
+    void aDraftIsReplacedAndForgotten() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            Group group = Group.of("Tuesday");
+            Pupil aoi = aoi(group.id());
+            book.groups().keep(group);
+            book.pupils().keep(aoi);
+            book.sheets().keep(kept);
+            String id = kept.sheet().id();
+            book.drafts().keep(new Draft(id, aoi.id(), List.of("12", "", ""), ""));
+            Draft later = new Draft(id, aoi.id(), List.of("12", "", "七"), "1:30");
+            book.drafts().keep(later);
+
+            assertThat(book.drafts().ofSheet(id)).containsExactly(later);
+            assertThat(book.drafts().of(aoi.id())).containsExactly(later);
+            book.drafts().forget(id, aoi.id());
+            assertThat(book.drafts().ofSheet(id)).isEmpty();
+        }
+    }
+
+    @Test
+    void anErasedPupilIsNowhereInTheBookAndTheOthersStay() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            Group group = Group.of("Tuesday");
+            book.groups().keep(group);
+            book.sheets().keep(kept);
+            Pupil gone = known(book, group, kept, "Quillwort");
+            Pupil stays = known(book, group, kept, "Saxifrage");
+            assertThat(everything(book)).contains(gone.id(), "Quillwort");
+            String before = PupilJson.write(PupilExport.of(book, stays), TUESDAY);
+
+            book.pupils().erase(gone.id());
+
+            assertThat(everything(book))
+                    .contains(stays.id(), "Saxifrage")
+                    .doesNotContain(gone.id(), "Quillwort", "1:2|");
+            assertThat(book.work().latest(9)).hasSize(1);
+            assertThat(PupilJson.write(PupilExport.of(book, stays), TUESDAY)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void whoHasNotBeenSeenForLongIsListedTheLongestGoneFirst() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            Group group = Group.of("Tuesday");
+            book.groups().keep(group);
+            book.sheets().keep(kept);
+            LocalDate today = LocalDate.now(ZoneOffset.UTC);
+            Instant longAgo = today.minusMonths(30).atStartOfDay().toInstant(ZoneOffset.UTC);
+            Pupil worked = aoi(group.id());
+            Pupil came = aoi(group.id());
+            Pupil recent = aoi(group.id());
+            Pupil added = aoi(group.id());
+            book.pupils().keep(List.of(worked, came, recent, added));
+            book.work()
+                    .keep(Work.of(kept.sheet().id(), Optional.of(worked.id()), longAgo, List.of()));
+            book.notes().keep(Note.of(recent.id(), longAgo, "long ago"));
+            book.attendance()
+                    .keep(new Attended(recent.id(), today.minusMonths(23), Attended.How.PRESENT));
+            book.attendance()
+                    .keep(new Attended(came.id(), today.minusMonths(25), Attended.How.PRESENT));
+
+            assertThat(Retention.of(book)).isEqualTo(new Retention(24));
+            assertThat(Retention.of(book).due(book, today))
+                    .extracting(Retention.Due::pupil)
+                    .containsExactly(worked, came);
+            new Retention(26).keepIn(book);
+            assertThat(Retention.of(book).due(book, today))
+                    .extracting(Retention.Due::pupil)
+                    .containsExactly(worked);
+        }
+    }
+
+    @Test
+    void theExportHasEverythingThatWasWrittenDown() throws JsonProcessingException {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            Group group = Group.of("Tuesday juniors");
+            book.groups().keep(group);
+            book.sheets().keep(kept);
+            Pupil pupil = known(book, group, kept, "葵 \"<Aoi>\"");
+            known(book, group, kept, "Saxifrage");
+
+            JsonNode json =
+                    new JsonMapper()
+                            .readTree(PupilJson.write(PupilExport.of(book, pupil), TUESDAY));
+
+            assertThat(json.path("format").asText()).isEqualTo("tamabako-pupil");
+            assertThat(json.path("pupil").path("name").asText()).isEqualTo("葵 \"<Aoi>\"");
+            assertThat(json.path("pupil").path("group").asText()).isEqualTo("Tuesday juniors");
+            JsonNode work = json.path("work").path(0);
+            assertThat(work.path("seconds").asInt()).isEqualTo(95);
+            assertThat(work.path("answers").path(0).path("seconds").asDouble()).isEqualTo(8.4);
+            assertThat(work.path("answers").path(1).path("mark").asText()).isEqualTo("wrong");
+            assertThat(work.path("answers").path(1).path("problem").path("kind").asText())
+                    .isEqualTo("product");
+            for (String part :
+                    List.of("attendance", "notes", "results", "handouts", "work", "drafts")) {
+                assertThat(json.path(part)).as(part).hasSize(1);
+            }
+            assertThat(json.toString()).doesNotContain("Saxifrage");
+        }
+    }
+
+    @Test
+    void aFormOfAPaperIsWorkedLikeASheetAndIsNoneOfTheLastSheets() {
+        KeptPapers papers = ClassBookContract.kept("K7QM-29XF");
+        try (ClassBook book = ClassBook.open(fresh())) {
+            book.papers().keep(papers);
+            var paper = papers.papers().getLast();
+            book.sheets().keep(paper, "4級 B", TUESDAY);
+            book.sheets().keep(paper, "another title", TUESDAY);
+
+            KeptSheet kept = book.sheets().find(paper.id()).orElseThrow();
+            assertThat(kept.sheet().title()).isEqualTo("4級 B");
+            assertThat(kept.sheet().problems()).isEqualTo(paper.problems());
+            assertThat(book.sheets().latest(9)).isEmpty();
+            Work work = Work.of(paper.id(), Optional.empty(), TUESDAY, List.of());
+            book.work().keep(work);
+            assertThat(book.work().ofSheet(paper.id())).containsExactly(work);
+        }
+    }
+}
