@@ -12,6 +12,7 @@ import tamabako.desk.ladder.KnownLadders.Known;
 import tamabako.desk.paper.PapersView.Choice;
 import tamabako.desk.paper.PapersView.Entry;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -56,11 +57,11 @@ public final class PaperPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/papers", this::choose),
-                Route.post("/papers", this::make),
-                Route.get("/papers/{id}", this::show),
-                Route.get("/papers/{id}.pdf", this::print),
-                Route.get("/papers/{id}/report.pdf", this::printReport));
+                Route.get("/papers", this::choose).forWhom(Access.ASSISTANT),
+                Route.post("/papers", this::make).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}", this::show).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}.pdf", this::print).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}/report.pdf", this::printReport).forWhom(Access.ASSISTANT));
     }
 
     @Override

@@ -29,18 +29,32 @@ public final class DeskServer implements AutoCloseable {
         this.address = address;
     }
 
+    /// Starts a server without passwords, for whoever sits at this computer.
+    ///
+    /// @param address where it listens, which must be the loopback address
+    /// @param port the port, 0 for any free one
+    /// @param pages what it shows
+    /// @throws IllegalArgumentException if others could reach that address
+    public static DeskServer start(InetAddress address, int port, List<Routes> pages) {
+        if (!address.isLoopbackAddress()) {
+            throw new IllegalArgumentException("Others can reach " + address + " too.");
+        }
+        return start(address, port, pages, Door.open());
+    }
+
     /// Starts a server.
     ///
     /// @param address where it listens; the loopback address lets only this machine in
     /// @param port the port, 0 for any free one
     /// @param pages what it shows
-    public static DeskServer start(InetAddress address, int port, List<Routes> pages) {
+    /// @param door who may come in
+    public static DeskServer start(InetAddress address, int port, List<Routes> pages, Door door) {
         LIBRARY.setLevel(Level.SEVERE);
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());
         List<Route> routes = new ArrayList<>(new LanguageSwitch(languages).routes());
         pages.forEach(page -> routes.addAll(page.routes()));
-        Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)));
+        Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)), door);
         Wire wire = new Wire(front);
         WebServer server =
                 WebServer.builder()

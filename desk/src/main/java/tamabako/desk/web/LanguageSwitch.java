@@ -15,7 +15,7 @@ final class LanguageSwitch implements Routes {
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.post("/language", this::choose));
+        return List.of(Route.post("/language", this::choose).forWhom(Access.ANYONE));
     }
 
     private Reply choose(Request request) {
