@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import tamabako.desk.book.BookPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
@@ -74,7 +75,8 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
-                new WorkPages());
+                new WorkPages(),
+                new BookPages(book, clock, zone, List.of()));
     }
 
     /// The address to type into a browser on this computer.
