@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tamabako.desk.command.ClassbookCommand;
 import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.LaddersCommand;
 import tamabako.desk.command.MakeCommand;
@@ -33,6 +34,7 @@ import tamabako.desk.command.WorkCommand;
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,
+            ClassbookCommand.class,
             CommandLine.HelpCommand.class
         })
 public final class Tamabako {

@@ -16,11 +16,13 @@ public final class ClassBook implements AutoCloseable {
 
     private final Database database;
     private final HikariDataSource source;
+    private final boolean isNew;
     private final Door door;
 
-    private ClassBook(Database database, HikariDataSource source) {
+    private ClassBook(Database database, Opening.Opened opened) {
         this.database = database;
-        this.source = source;
+        this.source = opened.source();
+        this.isNew = opened.isNew();
         this.door = new Door(Jdbi.create(source), database);
     }
 
@@ -44,6 +46,11 @@ public final class ClassBook implements AutoCloseable {
     /// Where it is kept.
     public Database database() {
         return database;
+    }
+
+    /// Whether it was begun just now, when it was opened.
+    public boolean isNew() {
+        return isNew;
     }
 
     /// The groups.

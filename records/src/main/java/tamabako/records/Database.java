@@ -30,6 +30,9 @@ public sealed interface Database {
     /// could read it.
     sealed interface Password {
 
+        /// The variable of the environment that is asked where nothing else is said.
+        String USUAL_VARIABLE = "TAMABAKO_DATABASE_PASSWORD";
+
         /// The server asks for none.
         record None() implements Password {}
 

@@ -1,7 +1,6 @@
 package tamabako.desk.opening;
 
 import java.net.InetAddress;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -10,16 +9,18 @@ import java.time.ZoneId;
 import java.util.List;
 import tamabako.desk.book.BookPages;
 import tamabako.desk.home.HomePage;
+import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
+import tamabako.desk.roster.RosterPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
 import tamabako.records.ClassBook;
-import tamabako.records.Group;
+import tamabako.records.Database;
 import tamabako.records.demo.DemoClass;
 
 /// A desk that is open: its class book, and its server.
@@ -27,12 +28,10 @@ public final class OpenDesk implements AutoCloseable {
 
     private static final String BOOK = "classbook.sqlite";
 
-    private final Path file;
     private final ClassBook book;
     private final DeskServer server;
 
-    private OpenDesk(Path file, ClassBook book, DeskServer server) {
-        this.file = file;
+    private OpenDesk(ClassBook book, DeskServer server) {
         this.book = book;
         this.server = server;
     }
@@ -45,14 +44,22 @@ public final class OpenDesk implements AutoCloseable {
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
         PrivateFolder.make(folder);
-        Path file = bookIn(folder);
-        boolean isNew = !Files.exists(file);
-        ClassBook book = ClassBook.open(file);
+        return open(new Database.Embedded(bookIn(folder)), demo, address, port);
+    }
+
+    /// Opens the book in `database` and starts the server. A new book begins with the demo class.
+    ///
+    /// @param demo whether an old book gets the demo class too, if it does not have it
+    /// @param address where the server listens
+    /// @param port the port, 0 for any free one
+    /// @throws tamabako.records.RecordsFailure if the book cannot be opened
+    public static OpenDesk open(Database database, boolean demo, InetAddress address, int port) {
+        ClassBook book = ClassBook.open(database);
         try {
-            if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
+            if (book.isNew() || (demo && !book.hasDemo())) {
                 DemoClass.fill(book, Instant.now());
             }
-            return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
+            return new OpenDesk(book, DeskServer.start(address, port, pages(book)));
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -76,7 +83,9 @@ public final class OpenDesk implements AutoCloseable {
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
                 new WorkPages(),
-                new BookPages(book, clock, zone, List.of()));
+                new BookPages(book, clock, zone, List.of()),
+                new RosterPages(book, clock, zone),
+                new KeepingPages(book, clock, zone));
     }
 
     /// The address to type into a browser on this computer.
@@ -84,9 +93,9 @@ public final class OpenDesk implements AutoCloseable {
         return server.url();
     }
 
-    /// The file of the class book.
-    public Path file() {
-        return file;
+    /// Where the class book is kept.
+    public Database database() {
+        return book.database();
     }
 
     /// The book itself.

@@ -36,6 +36,9 @@ public final class RosterWords {
 
     /// A value of a field as a reader wants it: a language by its name, yes and no as words.
     public String value(Field field, String value) {
+        if (value.isEmpty()) {
+            return value;
+        }
         return switch (field) {
             case LANGUAGE ->
                     Locale.forLanguageTag(value).getDisplayLanguage(phrases.language());
@@ -43,6 +46,11 @@ public final class RosterWords {
             case EXTRA_TIME, PACE -> value + " %";
             default -> value;
         };
+    }
+
+    /// The phrase for `key`, filled from `values`.
+    String say(String key, Map<String, ?> values) {
+        return phrases.say(key, values);
     }
 
     /// A plain word.
