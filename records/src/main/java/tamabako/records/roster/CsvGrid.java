@@ -68,7 +68,7 @@ final class CsvGrid {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).limit(LOOKED_AT).toList();
         return SEPARATORS.stream()
                 .max(Comparator.<Character>comparingLong(sign -> known(lines, sign))
-                        .thenComparing(Comparator.comparing(SEPARATORS::indexOf).reversed()))
+                        .thenComparing(Comparator.comparingInt(SEPARATORS::indexOf).reversed()))
                 .orElse(',');
     }
 

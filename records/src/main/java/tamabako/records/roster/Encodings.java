@@ -15,6 +15,7 @@ final class Encodings {
     /// A text and how it was saved.
     record Decoded(Read.Kind kind, String text) {}
 
+    @SuppressWarnings("ArrayRecordComponent") // constants, never compared
     private record Try(Read.Kind kind, Charset charset, byte[] mark) {}
 
     private static final List<Try> TRIES =

@@ -74,7 +74,7 @@ final class XlsxGrid {
     private static boolean isDate(Cell cell) {
         String form = cell.getDataFormatString();
         Integer number = cell.getDataFormatId();
-        boolean isBuiltIn = number != null && (number >= 14 && number <= 17 || number == 22);
+        boolean isBuiltIn = number != null && ((number >= 14 && number <= 17) || number == 22);
         return isBuiltIn || (form != null && form.matches("(?i).*[yge].*[md].*|.*[md].*[y].*"));
     }
 }
