@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tamabako.desk.command.CallCommand;
 import tamabako.desk.command.ClassbookCommand;
 import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.LaddersCommand;
@@ -28,6 +29,7 @@ import tamabako.desk.command.WorkCommand;
             DeskCommand.class,
             MakeCommand.class,
             SheetCommand.class,
+            CallCommand.class,
             ProblemsCommand.class,
             PaperCommand.class,
             LaddersCommand.class,

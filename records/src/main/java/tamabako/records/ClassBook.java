@@ -68,6 +68,16 @@ public final class ClassBook implements AutoCloseable {
         return new Teachers(door);
     }
 
+    /// The accounts of teachers and assistants.
+    public Accounts accounts() {
+        return new Accounts(door);
+    }
+
+    /// Who is signed in.
+    public SignIns signIns() {
+        return new SignIns(door);
+    }
+
     /// The sheets.
     public Sheets sheets() {
         return new Sheets(door);

@@ -8,6 +8,10 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import tamabako.desk.book.BookPages;
+import java.util.Optional;
+import tamabako.desk.account.AccountDoor;
+import tamabako.desk.account.AccountDoor.Reach;
+import tamabako.desk.account.AccountPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
@@ -16,7 +20,9 @@ import tamabako.desk.paper.PaperPages;
 import tamabako.desk.roster.RosterPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
+import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
+import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
 import tamabako.records.ClassBook;
@@ -30,36 +36,69 @@ public final class OpenDesk implements AutoCloseable {
 
     private final ClassBook book;
     private final DeskServer server;
+    private final AccountDoor door;
 
-    private OpenDesk(ClassBook book, DeskServer server) {
+    private OpenDesk(ClassBook book, DeskServer server, AccountDoor door) {
         this.book = book;
         this.server = server;
+        this.door = door;
     }
 
-    /// Opens the book in `folder` and starts the server. A new book begins with the demo class.
+    /// Opens a desk without passwords over the book in `folder`, for whoever sits at this computer.
     ///
-    /// @param demo whether an old book gets the demo class too, if it does not have it
-    /// @param address where the server listens
-    /// @param port the port, 0 for any free one
-    /// @throws tamabako.records.RecordsFailure if the book cannot be opened
+    /// @throws IllegalArgumentException if others could reach that address
+    /// @see #guarded
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
-        PrivateFolder.make(folder);
-        return open(new Database.Embedded(bookIn(folder)), demo, address, port);
+        return open(inFolder(folder), demo, address, port);
+    }
+
+    /// Opens a desk without passwords over the book in `database`.
+    ///
+    /// @throws IllegalArgumentException if others could reach that address
+    public static OpenDesk open(Database database, boolean demo, InetAddress address, int port) {
+        return open(database, demo, address, port, true);
+    }
+
+    /// Opens the book in `folder` and starts the server.
+    ///
+    /// @see #guarded(Database, boolean, InetAddress, int)
+    public static OpenDesk guarded(Path folder, boolean demo, InetAddress address, int port) {
+        return guarded(inFolder(folder), demo, address, port);
     }
 
     /// Opens the book in `database` and starts the server. A new book begins with the demo class.
+    /// The first page asks how the desk is to be kept.
     ///
     /// @param demo whether an old book gets the demo class too, if it does not have it
     /// @param address where the server listens
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
-    public static OpenDesk open(Database database, boolean demo, InetAddress address, int port) {
+    public static OpenDesk guarded(
+            Database database, boolean demo, InetAddress address, int port) {
+        return open(database, demo, address, port, false);
+    }
+
+    private static Database inFolder(Path folder) {
+        PrivateFolder.make(folder);
+        return new Database.Embedded(bookIn(folder));
+    }
+
+    private static OpenDesk open(
+            Database database,
+            boolean demo,
+            InetAddress address,
+            int port,
+            boolean withoutPasswords) {
         ClassBook book = ClassBook.open(database);
         try {
             if (book.isNew() || (demo && !book.hasDemo())) {
                 DemoClass.fill(book, Instant.now());
             }
-            return new OpenDesk(book, DeskServer.start(address, port, pages(book)));
+            Reach reach = address.isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
+            Clock clock = Clock.systemUTC();
+            AccountDoor door = new AccountDoor(book, reach, withoutPasswords, clock);
+            DeskServer server = DeskServer.start(address, port, pages(book, door), door);
+            return new OpenDesk(book, server, door);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -71,17 +110,19 @@ public final class OpenDesk implements AutoCloseable {
         return folder.resolve(BOOK);
     }
 
-    private static List<Routes> pages(ClassBook book) {
+    private static List<Routes> pages(ClassBook book, AccountDoor door) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
+                new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),
                 new TemplatePages(book.templates(), clock),
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new ShowingPages(book, chance::nextLong),
                 new WorkPages(),
                 new BookPages(book, clock, zone, List.of()),
                 new RosterPages(book, clock, zone),
@@ -96,6 +137,16 @@ public final class OpenDesk implements AutoCloseable {
     /// Where the class book is kept.
     public Database database() {
         return book.database();
+    }
+
+    /// Every address that it answers at.
+    List<Route> routes() {
+        return server.routes();
+    }
+
+    /// What has to be typed to become the owner, where others can reach the desk and it has none.
+    public Optional<String> setupCode() {
+        return door.setupCode();
     }
 
     /// The book itself.

@@ -15,6 +15,11 @@ public record Caller(String address, boolean encrypted, Map<String, String> cook
         cookies = Map.copyOf(cookies);
     }
 
+    /// Whether it came from this computer itself.
+    public boolean isThisComputer() {
+        return address.startsWith("127.") || address.equals("0:0:0:0:0:0:0:1");
+    }
+
     /// The value of that cookie, if it came.
     public Optional<String> cookie(String name) {
         return Optional.ofNullable(cookies.get(name));

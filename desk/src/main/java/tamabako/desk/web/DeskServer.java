@@ -23,10 +23,12 @@ public final class DeskServer implements AutoCloseable {
 
     private final WebServer server;
     private final InetAddress address;
+    private final List<Route> routes;
 
-    private DeskServer(WebServer server, InetAddress address) {
+    private DeskServer(WebServer server, InetAddress address, List<Route> routes) {
         this.server = server;
         this.address = address;
+        this.routes = List.copyOf(routes);
     }
 
     /// Starts a server without passwords, for whoever sits at this computer.
@@ -75,7 +77,12 @@ public final class DeskServer implements AutoCloseable {
                         .routing(routing -> routing.any(wire::handle))
                         .build()
                         .start();
-        return new DeskServer(server, address);
+        return new DeskServer(server, address, routes);
+    }
+
+    /// Every address that it answers at, but for files under `/static/`.
+    public List<Route> routes() {
+        return routes;
     }
 
     /// The port it listens on.

@@ -52,8 +52,8 @@ final class Front {
             case RouteTable.Found.Here(Route route, Map<String, String> parts) ->
                     admit(incoming, route, parts);
             case RouteTable.Found.OtherVerb(Set<Verb> allowed) ->
-                    trouble(incoming, 405, "verb").with(Map.of("Allow", methods(allowed)));
-            case RouteTable.Found.Nowhere() -> trouble(incoming, 404, "nowhere");
+                    trouble(known(incoming), 405, "verb").with(Map.of("Allow", methods(allowed)));
+            case RouteTable.Found.Nowhere() -> trouble(known(incoming), 404, "nowhere");
         };
     }
 
@@ -73,7 +73,7 @@ final class Front {
     }
 
     private Outgoing admit(Incoming incoming, Route route, Map<String, String> parts) {
-        View view = view(incoming, door.who(incoming.caller()));
+        View view = known(incoming);
         return door.turnAway(view.who(), route.access(), route.verb(), view.here())
                 .map(instead -> printer.print(instead, view))
                 .map(refused -> route.verb() == Verb.GET ? refused : refused.thenGoodbye())
@@ -87,7 +87,7 @@ final class Front {
         if (route.verb() == Verb.GET) {
             return answer(incoming, view, route, parts, query, Fields.NONE);
         }
-        if (!gate.isOwnForm(incoming)) {
+        if (!gate.isOwnForm(incoming, view.who())) {
             return trouble(view, 403, "origin");
         }
         return switch (FormBody.read(incoming, route.megabytes())) {
@@ -145,6 +145,10 @@ final class Front {
                 incoming.header("If-None-Match")
                         .equals(Optional.of(outgoing.headers().getOrDefault("ETag", "")));
         return unchanged ? new Outgoing(304, outgoing.headers(), new byte[0], false) : outgoing;
+    }
+
+    private View known(Incoming incoming) {
+        return view(incoming, door.who(incoming.caller()));
     }
 
     private View view(Incoming incoming, Who who) {

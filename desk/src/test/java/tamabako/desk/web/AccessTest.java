@@ -112,6 +112,7 @@ class AccessTest {
         return send(
                 HttpRequest.newBuilder(URI.create(desk.url()).resolve("/form"))
                         .header("Content-Type", "application/x-www-form-urlencoded")
+                        .header("Sec-Fetch-Site", "same-origin")
                         .POST(BodyPublishers.ofString("a=1")),
                 cookie);
     }
