@@ -128,6 +128,16 @@ public final class ClassBook implements AutoCloseable {
         return new Results(door);
     }
 
+    /// The rooms that are open.
+    public RoomLog rooms() {
+        return new RoomLog(door, database);
+    }
+
+    /// The figures that pupils sit down with.
+    public Pins pins() {
+        return new Pins(door);
+    }
+
     /// How the class book is to be kept.
     public Settings settings() {
         return new Settings(door);

@@ -65,11 +65,10 @@ public final class ShowingPages implements Routes {
         if (!request.query().isEmpty()) {
             form.read();
         }
-        return plan(status, request, form.form(), seatsForm(request), trouble);
+        return plan(status, form.form(), seatsForm(request), trouble);
     }
 
-    private Reply plan(
-            int status, Request request, Form form, Form seats, Optional<String> trouble) {
+    private Reply plan(int status, Form form, Form seats, Optional<String> trouble) {
         PlanView view =
                 new PlanView(
                         form,
@@ -110,7 +109,7 @@ public final class ShowingPages implements Routes {
         int width = form.whole("width", Seats.LEAST_WIDTH, Seats.MOST_WIDTH);
         int nearest = form.whole("nearest", Seats.LEAST_DISTANCE, Seats.MOST_DISTANCE);
         if (!form.isGood()) {
-            return plan(400, request, new ShowingForm(request).form(), form, Optional.empty());
+            return plan(400, new ShowingForm(request).form(), form, Optional.empty());
         }
         new Seats(width, nearest).keep(book.settings());
         return Reply.seeOther(back(request));

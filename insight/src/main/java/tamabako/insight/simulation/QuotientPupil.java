@@ -1,4 +1,6 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 import java.util.OptionalLong;
 
@@ -7,7 +9,7 @@ import java.util.OptionalLong;
 ///
 /// A digit that proves too small is raised as long as it can be; where a product cannot be taken
 /// the pupil is stuck.
-final class QuotientPupil {
+public final class QuotientPupil {
 
     private final Fate fate;
     private final BeadFrame rest;
@@ -23,7 +25,7 @@ final class QuotientPupil {
     }
 
     /// What the pupil writes; nothing if the pupil is stuck.
-    static OptionalLong writes(long dividend, long divisor, Fate fate) {
+    public static OptionalLong writes(long dividend, long divisor, Fate fate) {
         QuotientPupil pupil = new QuotientPupil(fate);
         try {
             OperandReader reader = new OperandReader(fate);

@@ -1,4 +1,6 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil's pencil: writes what the beads show, or slips.
 final class Pencil {

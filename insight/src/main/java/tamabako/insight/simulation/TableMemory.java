@@ -1,4 +1,6 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil's multiplication table, which may give a wrong product.
 final class TableMemory {

@@ -1,4 +1,6 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil who sets a number on the frame, and may read or set it wrong.
 final class OperandReader {

@@ -1,10 +1,12 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 import java.util.OptionalLong;
 
 /// A simulated pupil who multiplies two whole numbers, the multiplicand's last digit first, and
 /// slips where fate will have it.
-final class ProductPupil {
+public final class ProductPupil {
 
     private final Fate fate;
     private final BeadFrame frame;
@@ -17,7 +19,7 @@ final class ProductPupil {
     }
 
     /// What the pupil writes; nothing if the beads run out on the way.
-    static OptionalLong writes(long multiplicand, long multiplier, Fate fate) {
+    public static OptionalLong writes(long multiplicand, long multiplier, Fate fate) {
         ProductPupil pupil = new ProductPupil(fate);
         try {
             OperandReader reader = new OperandReader(fate);

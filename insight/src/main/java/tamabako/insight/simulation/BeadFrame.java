@@ -1,4 +1,6 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 /// A soroban of real beads for simulated pupils: upper and lower beads are counted apart, every
 /// push looks whether the beads are there, and the number is read off at the end.
@@ -42,6 +44,10 @@ final class BeadFrame {
 
     /// Adds `digit` for `row`; slips as fate will.
     void add(int row, int rod, int digit) {
+        add(row, rod, digit, false);
+    }
+
+    private void add(int row, int rod, int digit, boolean carried) {
         if (digit == 0) {
             return;
         }
@@ -53,13 +59,17 @@ final class BeadFrame {
         int complement = 10 - digit;
         down(row, rod, wrongTen(row, rod, complement, -1));
         brush(row, rod, -complement);
-        if (!fate.falls(SlipKind.CARRY_LEFT_OUT, row, rod + 1, 1)) {
-            add(row, rod + 1, 1);
+        if (!forgets(true, carried) && !fate.falls(SlipKind.CARRY_LEFT_OUT, row, rod + 1, 1)) {
+            add(row, rod + 1, 1, true);
         }
     }
 
     /// Takes `digit` for `row`; slips as fate will.
     void take(int row, int rod, int digit) {
+        take(row, rod, digit, false);
+    }
+
+    private void take(int row, int rod, int digit, boolean carried) {
         if (digit == 0) {
             return;
         }
@@ -71,12 +81,22 @@ final class BeadFrame {
         if (rod + 1 >= RODS) {
             throw new Stuck();
         }
-        if (!fate.falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
-            take(row, rod + 1, 1);
+        if (!forgets(false, carried)
+                && !fate.falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
+            take(row, rod + 1, 1, true);
         }
         int complement = 10 - digit;
         up(row, rod, wrongTen(row, rod, complement, 1));
         brush(row, rod, complement);
+    }
+
+    /// Whether a habit leaves this carry or borrow out.
+    private boolean forgets(boolean adding, boolean carried) {
+        Habit habit = fate.habit();
+        boolean applies =
+                habit.isOver(Habit.Part.CARRY, adding)
+                        || (carried && habit.isOver(Habit.Part.RUNNING_CARRY, adding));
+        return applies && fate.follows();
     }
 
     private int count(int rod) {
@@ -86,6 +106,15 @@ final class BeadFrame {
     /// What the pupil moves instead of `complement`: another number, nothing, or the other way.
     private int wrongTen(int row, int rod, int complement, int way) {
         int digit = 10 - complement;
+        Habit habit = fate.habit();
+        int habitual = count(rod) + way * habit.used();
+        if (habit.isOver(Habit.Part.TEN_COMPLEMENT, way < 0)
+                && habit.digit() == digit
+                && habitual >= 0
+                && habitual <= 9
+                && fate.follows()) {
+            return habit.used();
+        }
         int used = complement;
         int[] others = {complement - 1, complement + 1, digit, 5 - digit, 0, -complement};
         double[] weights = {0.15, 0.15, 0.3, 0.1, 0.15, 0.15};
@@ -126,8 +155,24 @@ final class BeadFrame {
 
     /// Five one way, the complement to five the other.
     private void throughFive(int row, int rod, int digit, int way) {
-        int five = way;
         int complement = 5 - digit;
+        Habit habit = fate.habit();
+        int habitual = lower[rod] - way * habit.used();
+        if (habit.isOver(Habit.Part.FIVE_COMPLEMENT, way > 0)
+                && habit.digit() == digit
+                && habitual >= 0
+                && habitual <= 4
+                && fate.follows()) {
+            push(rod, way, -way * habit.used());
+            return;
+        }
+        if (habit.isOver(Habit.Part.FIVE_BEAD, way > 0)
+                && habit.digit() == digit
+                && fate.follows()) {
+            push(rod, 0, -way * complement);
+            return;
+        }
+        int five = way;
         int used = complement;
         int[] others = {complement - 1, complement + 1, digit, 0};
         double[] weights = {0.15, 0.15, 0.2, 0.3};

@@ -1,11 +1,13 @@
-package tamabako.insight.slip;
+package tamabako.insight.simulation;
+
+import tamabako.insight.slip.SlipKind;
 
 import java.util.List;
 import java.util.OptionalLong;
 
 /// A simulated pupil who reads, works and writes a column of whole rows one after another, and
 /// slips where fate will have it. What comes after a slip is done well, on the frame as it then is.
-final class ColumnPupil {
+public final class ColumnPupil {
 
     private final List<Long> rows;
     private final Fate fate;
@@ -18,7 +20,7 @@ final class ColumnPupil {
     }
 
     /// What the pupil writes; nothing if the beads run out on the way.
-    static OptionalLong writes(List<Long> rows, Fate fate) {
+    public static OptionalLong writes(List<Long> rows, Fate fate) {
         ColumnPupil pupil = new ColumnPupil(rows, fate);
         try {
             for (int i = 0; i < rows.size(); i++) {
