@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -26,10 +27,10 @@ record AttendancePage(ClassBook book, InstantSource clock, ZoneId zone) implemen
         return List.of(
                 Route.get(
                         "/book/groups/{id}/attendance",
-                        request -> Missing.orGroup(book, request, group -> show(request, group))),
+                        request -> Missing.orGroup(book, request, group -> show(request, group))).forWhom(Access.ASSISTANT),
                 Route.post(
                         "/book/groups/{id}/attendance",
-                        request -> Missing.orGroup(book, request, group -> note(request, group))));
+                        request -> Missing.orGroup(book, request, group -> note(request, group))).forWhom(Access.ASSISTANT));
     }
 
     /// The day that is asked for, today where none is; nothing where it is none or still to come.

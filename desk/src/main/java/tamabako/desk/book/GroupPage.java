@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -21,7 +22,7 @@ record GroupPage(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/book/groups/{id}", request -> in(request, this::show)),
+                Route.get("/book/groups/{id}", request -> in(request, this::show)).forWhom(Access.ASSISTANT),
                 Route.post("/book/groups/{id}/rename", request -> in(request, this::rename)),
                 Route.post("/book/groups/{id}/remove", request -> in(request, this::remove)),
                 Route.post("/book/groups/{id}/pupils", request -> in(request, this::addPupil)));

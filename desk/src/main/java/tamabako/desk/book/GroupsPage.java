@@ -7,6 +7,7 @@ import java.util.Map;
 import tamabako.desk.book.ClassBookView.Due;
 import tamabako.desk.book.ClassBookView.GroupCard;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -22,7 +23,7 @@ record GroupsPage(ClassBook book, InstantSource clock, ZoneId zone) implements R
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/book", request -> page(200, request, form(request))),
+                Route.get("/book", request -> page(200, request, form(request))).forWhom(Access.ASSISTANT),
                 Route.post("/book/groups", this::add),
                 Route.post("/book/retention", this::setRetention));
     }

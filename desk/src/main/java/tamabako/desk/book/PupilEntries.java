@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -28,11 +29,11 @@ record PupilEntries(ClassBook book, PupilPage page, InstantSource clock) impleme
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/book/pupils/{id}/notes", request -> of(request, this::addNote)),
+                Route.post("/book/pupils/{id}/notes", request -> of(request, this::addNote)).forWhom(Access.ASSISTANT),
                 Route.post(
                         "/book/pupils/{id}/notes/{note}/remove",
                         request -> of(request, this::removeNote)),
-                Route.post("/book/pupils/{id}/days", request -> of(request, this::setDay)),
+                Route.post("/book/pupils/{id}/days", request -> of(request, this::setDay)).forWhom(Access.ASSISTANT),
                 Route.post(
                         "/book/pupils/{id}/days/{day}/remove",
                         request -> of(request, this::removeDay)),

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -29,7 +30,7 @@ record PupilPage(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
                                 Missing.orPupil(
                                         book,
                                         request,
-                                        pupil -> page(200, request, pupil, form(request)))));
+                                        pupil -> page(200, request, pupil, form(request)))).forWhom(Access.ASSISTANT));
     }
 
     /// The day of today.

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import tamabako.desk.book.BookPages;
+import tamabako.desk.entry.EntryPages;
 import java.util.Optional;
 import tamabako.desk.account.AccountDoor;
 import tamabako.desk.account.AccountDoor.Reach;
@@ -116,6 +117,8 @@ public final class OpenDesk implements AutoCloseable {
         SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
+                new BookPages(book, clock, zone, List.of()),
+                new EntryPages(book, clock, zone),
                 new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),
                 new TemplatePages(book.templates(), clock),
@@ -124,7 +127,6 @@ public final class OpenDesk implements AutoCloseable {
                 new MarkPages(book, clock, zone),
                 new ShowingPages(book, chance::nextLong),
                 new WorkPages(),
-                new BookPages(book, clock, zone, List.of()),
                 new RosterPages(book, clock, zone),
                 new KeepingPages(book, clock, zone));
     }

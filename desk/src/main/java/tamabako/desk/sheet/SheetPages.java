@@ -98,7 +98,9 @@ public final class SheetPages implements Routes {
                         "day",
                         day,
                         "problems",
-                        Shown.all(kept.get().sheet().problems(), language)));
+                        Shown.all(kept.get().sheet().problems(), language),
+                        "handing",
+                        Handing.of(book, kept.get().sheet().id(), days, language)));
     }
 
     private Reply print(Request request) {

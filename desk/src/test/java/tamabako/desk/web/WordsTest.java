@@ -29,7 +29,7 @@ class WordsTest {
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
     private final Languages languages =
-            Languages.of(List.of("work", "ladders", "papers", "showing", "accounts", "classbook", "keeping"));
+            Languages.of(List.of("work", "ladders", "papers", "classbook", "entry", "showing", "accounts", "keeping"));
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
@@ -51,7 +51,7 @@ class WordsTest {
 
     @Test
     void everyLanguageHasEveryTextWithTheSamePlaces() {
-        for (String file : List.of("desk", "work", "ladders", "papers", "showing", "accounts", "classbook", "keeping")) {
+        for (String file : List.of("desk", "work", "ladders", "papers", "classbook", "entry", "showing", "accounts", "keeping")) {
             Map<String, String> english = read(file, Locale.ENGLISH);
             for (Words words : languages.all()) {
                 Map<String, String> texts = read(file, words.language());
