@@ -157,11 +157,8 @@ public final class PaperPages implements Routes {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);
             case FormsMade.NotMade(PaperMade.Reason reason) -> {
                 String said = ProblemWords.of(request.words().language()).say(reason);
-                if (forms > 1) {
-                    form.blame("forms", request.words().say("papers.fewer-forms", said));
-                } else {
-                    form.blame("grade", said);
-                }
+                boolean isOfForms = reason instanceof PaperMade.Reason.TooFewForms;
+                form.blame(isOfForms ? "forms" : "grade", said);
                 yield page(400, request, form, Optional.empty());
             }
         };
@@ -178,9 +175,11 @@ public final class PaperPages implements Routes {
         if (kept.isEmpty()) {
             return missing(request);
         }
-        String ladder = kept.get().papers().getFirst().ladder();
         String name =
-                ladders.find(ladder).map(known -> choice(known, request).name()).orElse(ladder);
+                kept.get()
+                        .ladder()
+                        .map(ladder -> ladder.name().in(request.words().language()))
+                        .orElse(kept.get().papers().getFirst().ladder());
         FormsView view =
                 new FormsViews(request.words())
                         .of(

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import tamabako.problems.setting.PaperSection;
 
-/// The sections of a marking sheet, in figures as large as let it be one page, if it can be.
+/// The sections of a marking sheet: one page where its figures can still be read easily, the larger
+/// the better; else as many pages as large figures take.
 record MarkingBlocks(PaperFacts facts, Setting setting) {
 
     private static final double LARGEST = 11;
-    private static final double SMALLEST = 6.5;
+    private static final double SMALLEST = 7;
     private static final double STEP = 0.5;
 
     /// @param head what stands above them
@@ -18,7 +19,7 @@ record MarkingBlocks(PaperFacts facts, Setting setting) {
         while (figures > SMALLEST && height(blocks(figures)) > room) {
             figures -= STEP;
         }
-        return blocks(figures);
+        return blocks(height(blocks(figures)) > room ? LARGEST : figures);
     }
 
     private List<Block> blocks(double figures) {
