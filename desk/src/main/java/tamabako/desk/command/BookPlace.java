@@ -45,6 +45,18 @@ final class BookPlace {
         return database.isPresent() ? Optional.empty() : Optional.of(data.path());
     }
 
+    /// Whether the book is there; a database is taken to be.
+    boolean isThere() {
+        return isThere(database());
+    }
+
+    private static boolean isThere(Database database) {
+        return switch (database) {
+            case Database.Embedded(Path file) -> Files.exists(file);
+            case Database.Server _ -> true;
+        };
+    }
+
     /// Opens the book, which must be there.
     ///
     /// @throws RecordsFailure if it is not, or cannot be opened
@@ -62,8 +74,8 @@ final class BookPlace {
 
     /// Opens a book that must be there.
     static ClassBook existing(Database database) {
-        if (database instanceof Database.Embedded(Path file) && !Files.exists(file)) {
-            throw new RecordsFailure(new Reason.NoBook(file.toString()));
+        if (!isThere(database)) {
+            throw new RecordsFailure(new Reason.NoBook(database.toString()));
         }
         return ClassBook.open(database);
     }

@@ -92,21 +92,27 @@ final class ClassbookImport implements Callable<Integer> {
     }
 
     private Integer take(Read.Roster read, RosterWords words) {
-        Wishes wishes = new Wishes(group, language, Year.now());
+        Plan plan = plan(read, new Wishes(group, language, Year.now()));
+        PlanText text = new PlanText(words);
+        PrintWriter out = spec.commandLine().getOut();
+        text.steps(plan).forEach(out::println);
+        text.notices(plan).forEach(out::println);
+        out.println(text.summary(plan, write));
+        out.flush();
+        plan.wrong().forEach(told -> spec.commandLine().getErr().println(words.say(told)));
+        return plan.wrong().isEmpty() ? Exit.DONE : Exit.SOME_WRONG;
+    }
+
+    /// The plan, and its writing where that is asked. Looking makes no class book.
+    private Plan plan(Read.Roster read, Wishes wishes) {
+        if (!write && !place.isThere()) {
+            return Importing.planForNewBook(read, wishes);
+        }
         place.folder().ifPresent(PrivateFolder::make);
         try (ClassBook book = ClassBook.open(place.database())) {
-            Plan plan =
-                    write
-                            ? Importing.write(book, read, wishes)
-                            : Importing.plan(book, read, wishes);
-            PlanText text = new PlanText(words);
-            PrintWriter out = spec.commandLine().getOut();
-            text.steps(plan).forEach(out::println);
-            text.notices(plan).forEach(out::println);
-            out.println(text.summary(plan, write));
-            out.flush();
-            plan.wrong().forEach(told -> spec.commandLine().getErr().println(words.say(told)));
-            return plan.wrong().isEmpty() ? Exit.DONE : Exit.SOME_WRONG;
+            return write
+                    ? Importing.write(book, read, wishes)
+                    : Importing.plan(book, read, wishes);
         }
     }
 

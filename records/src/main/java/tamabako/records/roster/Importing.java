@@ -24,6 +24,11 @@ public final class Importing {
         return Planner.plan(book.groups().all(), book.pupils().all(), roster, wishes);
     }
 
+    /// What the roster would do to a book with nothing in it.
+    public static Plan planForNewBook(Read.Roster roster, Wishes wishes) {
+        return Planner.plan(List.of(), List.of(), roster, wishes);
+    }
+
     /// Does it, in one transaction.
     public static Plan write(ClassBook book, Read.Roster roster, Wishes wishes) {
         List<Plan> done = new ArrayList<>();
