@@ -32,8 +32,7 @@ final class Door {
     /// Reads much, all of it as it was at one moment, whatever others write meanwhile.
     void still(Consumer<Handle> reading) {
         try {
-            database.useTransaction(
-                    TransactionIsolationLevel.REPEATABLE_READ, reading::accept);
+            database.useTransaction(TransactionIsolationLevel.REPEATABLE_READ, reading::accept);
         } catch (JdbiException failed) {
             throw new RecordsFailure(new Reason.NotRead(), failed);
         }

@@ -131,14 +131,9 @@ final class Opening {
     }
 
     /// Brings the tables up to date; tells whether there were none before.
-    private static boolean migrate(
-            HikariDataSource source, Database database, String version) {
+    private static boolean migrate(HikariDataSource source, Database database, String version) {
         Flyway flyway =
-                Flyway.configure()
-                        .dataSource(source)
-                        .locations(MIGRATIONS)
-                        .target(version)
-                        .load();
+                Flyway.configure().dataSource(source).locations(MIGRATIONS).target(version).load();
         boolean isTooNew =
                 Arrays.stream(flyway.info().all())
                         .anyMatch(one -> one.getState() == MigrationState.FUTURE_SUCCESS);

@@ -46,7 +46,8 @@ public final class Tables {
     /// Hands everything to `taker`, as it was at one moment, each table after those it refers to
     /// and each row in the order of its key.
     public void read(WholeBook taker) {
-        door.still(book -> tables(book).forEach(table -> read(book, table, table.columnNames(), taker)));
+        door.still(book ->
+                tables(book).forEach(table -> read(book, table, table.columnNames(), taker)));
     }
 
     /// Fills the book with what `source` hands over, and reads it back to see that every row is
@@ -101,8 +102,7 @@ public final class Tables {
         };
     }
 
-    private Tally readBack(
-            Handle book, List<Table> tables, Map<String, List<String>> columns) {
+    private Tally readBack(Handle book, List<Table> tables, Map<String, List<String>> columns) {
         Tally tally = new Tally();
         for (Table table : tables) {
             read(book, table, columns.getOrDefault(table.name(), table.columnNames()), tally);

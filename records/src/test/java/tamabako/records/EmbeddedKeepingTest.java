@@ -24,8 +24,7 @@ class EmbeddedKeepingTest extends KeepingContract {
                 ClassBook again = ClassBook.open(database)) {
             book.groups().keep(Group.of("Tuesday"));
             assertRefused(
-                    Reason.SameBook.class,
-                    () -> Move.all(book, again, true, WholeBook.NOBODY));
+                    Reason.SameBook.class, () -> Move.all(book, again, true, WholeBook.NOBODY));
             assertThat(book.groups().all()).hasSize(1);
         }
     }
@@ -34,8 +33,7 @@ class EmbeddedKeepingTest extends KeepingContract {
     void aLockedBackupShowsNothingOfWhatIsInIt() {
         try (ClassBook book = ClassBook.open(fresh())) {
             EveryTable.fill(book);
-            String open =
-                    new String(backup(book, Optional.empty()), StandardCharsets.ISO_8859_1);
+            String open = new String(backup(book, Optional.empty()), StandardCharsets.ISO_8859_1);
             String locked = new String(backup(book, OURS), StandardCharsets.ISO_8859_1);
             // The bytes with which zlib begins.
             assertThat(open).contains("\nx\u009c");

@@ -26,15 +26,16 @@ final class EveryTable {
     static final int ROWS = TEXTS.size();
 
     static void fill(ClassBook book) {
-        book.door().tell(handle -> {
-            try {
-                for (Table table : TableCatalogue.read(handle.getConnection())) {
-                    fill(handle, table);
-                }
-            } catch (SQLException failed) {
-                throw new IllegalStateException(failed);
-            }
-        });
+        book.door()
+                .tell(handle -> {
+                    try {
+                        for (Table table : TableCatalogue.read(handle.getConnection())) {
+                            fill(handle, table);
+                        }
+                    } catch (SQLException failed) {
+                        throw new IllegalStateException(failed);
+                    }
+                });
     }
 
     private static void fill(Handle handle, Table table) throws SQLException {
@@ -77,7 +78,8 @@ final class EveryTable {
     static Set<String> names(ClassBook book) {
         String asking =
                 switch (book.database()) {
-                    case Database.Embedded _ -> "select name from sqlite_master where type = 'table'";
+                    case Database.Embedded _ ->
+                            "select name from sqlite_master where type = 'table'";
                     case Database.Server _ ->
                             "select table_name from information_schema.tables"
                                     + " where table_schema = 'public'";
@@ -90,19 +92,21 @@ final class EveryTable {
     /// Every row of every table, each with the name of its table before it.
     static List<String> rows(ClassBook book) {
         List<String> rows = new ArrayList<>();
-        book.tables().read(new WholeBook() {
-            private String table = "";
+        book.tables()
+                .read(
+                        new WholeBook() {
+                            private String table = "";
 
-            @Override
-            public void table(String name, List<String> columns) {
-                table = name + columns;
-            }
+                            @Override
+                            public void table(String name, List<String> columns) {
+                                table = name + columns;
+                            }
 
-            @Override
-            public void row(String line) {
-                rows.add(table + line);
-            }
-        });
+                            @Override
+                            public void row(String line) {
+                                rows.add(table + line);
+                            }
+                        });
         return rows;
     }
 }

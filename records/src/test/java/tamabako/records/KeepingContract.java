@@ -63,15 +63,17 @@ abstract class KeepingContract {
         try (ClassBook book = ClassBook.open(fresh())) {
             EveryTable.fill(book);
             Set<String> copied = new TreeSet<>();
-            book.tables().read(new WholeBook() {
-                @Override
-                public void table(String name, List<String> columns) {
-                    copied.add(name);
-                }
+            book.tables()
+                    .read(
+                            new WholeBook() {
+                                @Override
+                                public void table(String name, List<String> columns) {
+                                    copied.add(name);
+                                }
 
-                @Override
-                public void row(String line) {}
-            });
+                                @Override
+                                public void row(String line) {}
+                            });
             copied.addAll(Tables.STAYING);
             copied.add("flyway_schema_history");
             assertThat(copied).isEqualTo(EveryTable.names(book)).hasSizeGreaterThan(14);
@@ -154,8 +156,7 @@ abstract class KeepingContract {
             assertThat(EveryTable.rows(book)).isEqualTo(before);
 
             // Wide letters of a Japanese keyboard are the same words.
-            backup.restore(
-                    Passphrase.typed(" 六つの珠　ｓｉｘ beads"), book, true, WholeBook.NOBODY);
+            backup.restore(Passphrase.typed(" 六つの珠　ｓｉｘ beads"), book, true, WholeBook.NOBODY);
             assertThat(EveryTable.rows(book)).isEqualTo(before);
         }
     }

@@ -31,8 +31,7 @@ class ServerKeepingTest extends KeepingContract {
             assertThat(EveryTable.rows(back)).isEqualTo(before);
             assertThat(EveryTable.rows(file)).isEqualTo(before);
             assertRefused(
-                    Reason.NotEmpty.class,
-                    () -> Move.all(back, server, false, WholeBook.NOBODY));
+                    Reason.NotEmpty.class, () -> Move.all(back, server, false, WholeBook.NOBODY));
         }
     }
 
@@ -51,8 +50,7 @@ class ServerKeepingTest extends KeepingContract {
                                         for each row execute function spoil()
                                     """));
             assertRefused(
-                    Reason.NotTheSame.class,
-                    () -> Move.all(file, server, false, WholeBook.NOBODY));
+                    Reason.NotTheSame.class, () -> Move.all(file, server, false, WholeBook.NOBODY));
             assertThat(server.tables().rows()).isZero();
         }
     }

@@ -36,10 +36,7 @@ final class ClassbookErase implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            index = "0",
-            paramLabel = "PUPIL",
-            description = "The name, or the roster id.")
+    @Parameters(index = "0", paramLabel = "PUPIL", description = "The name, or the roster id.")
     private String wanted = "";
 
     @Option(names = "--group", description = "The name of the pupil's group.")
@@ -68,7 +65,8 @@ final class ClassbookErase implements Callable<Integer> {
             String who = "%s (%s)".formatted(pupil.name(), groups(book, found));
             int work = book.work().of(pupil.id()).size();
             if (!yes) {
-                err.printf("Would erase %s and %d pieces of work. Say --yes to do it.%n", who, work);
+                err.printf(
+                        "Would erase %s and %d pieces of work. Say --yes to do it.%n", who, work);
                 return Exit.DONE;
             }
             book.pupils().erase(pupil.id());

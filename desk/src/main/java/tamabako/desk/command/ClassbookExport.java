@@ -54,7 +54,10 @@ final class ClassbookExport implements Callable<Integer> {
     @Option(names = "--form", description = "csv or xlsx, where the name does not say it.")
     private Optional<RosterOut.Form> form = Optional.empty();
 
-    @Option(names = "--lang", defaultValue = "en", description = "Headings in en or ja (default en).")
+    @Option(
+            names = "--lang",
+            defaultValue = "en",
+            description = "Headings in en or ja (default en).")
     private Locale language = Locale.ENGLISH;
 
     @Mixin private BookPlace place = new BookPlace();
@@ -62,8 +65,7 @@ final class ClassbookExport implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         boolean isWorkbook = output.toLowerCase(Locale.ROOT).endsWith(".xlsx");
-        RosterOut.Form wanted =
-                form.orElse(isWorkbook ? RosterOut.Form.XLSX : RosterOut.Form.CSV);
+        RosterOut.Form wanted = form.orElse(isWorkbook ? RosterOut.Form.XLSX : RosterOut.Form.CSV);
         byte[] bytes;
         try (ClassBook book = place.openExisting()) {
             bytes =

@@ -74,7 +74,10 @@ final class ClassbookImport implements Callable<Integer> {
                             + " ${DEFAULT-VALUE}).")
     private Locale language = Locale.ENGLISH;
 
-    @Option(names = "--lang", defaultValue = "en", description = "Tells it in en or ja (default en).")
+    @Option(
+            names = "--lang",
+            defaultValue = "en",
+            description = "Tells it in en or ja (default en).")
     private Locale telling = Locale.ENGLISH;
 
     @Mixin private BookPlace place = new BookPlace();
@@ -110,9 +113,7 @@ final class ClassbookImport implements Callable<Integer> {
         }
         place.folder().ifPresent(PrivateFolder::make);
         try (ClassBook book = ClassBook.open(place.database())) {
-            return write
-                    ? Importing.write(book, read, wishes)
-                    : Importing.plan(book, read, wishes);
+            return write ? Importing.write(book, read, wishes) : Importing.plan(book, read, wishes);
         }
     }
 

@@ -111,8 +111,7 @@ public final class KeepingPages implements Routes {
                                     figure(query, "moved"),
                                     figure(query, "same"),
                                     figure(query, "wrong")));
-            case "restore" ->
-                    Optional.of(words.say("keeping.restore-done", figure(query, "rows")));
+            case "restore" -> Optional.of(words.say("keeping.restore-done", figure(query, "rows")));
             default -> Optional.empty();
         };
     }
@@ -139,16 +138,14 @@ public final class KeepingPages implements Routes {
                     plain ? Optional.empty() : Optional.of(Passphrase.choose(first));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             Backup.write(book, passphrase, clock.instant(), WholeBook.NOBODY, out);
-            String name =
-                    "class-book-" + LocalDate.ofInstant(clock.instant(), zone) + ".backup";
+            String name = "class-book-" + LocalDate.ofInstant(clock.instant(), zone) + ".backup";
             return new Reply.Bytes(
                     200,
                     "application/octet-stream",
                     Map.of("Content-Disposition", "attachment; filename=\"" + name + "\""),
                     out.toByteArray());
         } catch (RecordsFailure failed) {
-            return page(
-                    400, request, Optional.empty(), Faults.ofBackup(mendable(failed, request)));
+            return page(400, request, Optional.empty(), Faults.ofBackup(mendable(failed, request)));
         } catch (IOException impossible) {
             throw new UncheckedIOException("Cannot write to memory.", impossible);
         }
@@ -167,8 +164,7 @@ public final class KeepingPages implements Routes {
             Map<String, Long> counts =
                     Backup.read(file.get().name(), file.get().bytes())
                             .restore(
-                                    Passphrase.typed(
-                                            request.form().find("passphrase").orElse("")),
+                                    Passphrase.typed(request.form().find("passphrase").orElse("")),
                                     book,
                                     request.form().has("replace"),
                                     WholeBook.NOBODY);

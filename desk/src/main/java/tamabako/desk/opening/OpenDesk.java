@@ -7,12 +7,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import tamabako.desk.book.BookPages;
-import tamabako.desk.entry.EntryPages;
 import java.util.Optional;
 import tamabako.desk.account.AccountDoor;
 import tamabako.desk.account.AccountDoor.Reach;
 import tamabako.desk.account.AccountPages;
+import tamabako.desk.book.BookPages;
+import tamabako.desk.entry.EntryPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
@@ -74,8 +74,7 @@ public final class OpenDesk implements AutoCloseable {
     /// @param address where the server listens
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
-    public static OpenDesk guarded(
-            Database database, boolean demo, InetAddress address, int port) {
+    public static OpenDesk guarded(Database database, boolean demo, InetAddress address, int port) {
         return open(database, demo, address, port, false);
     }
 

@@ -47,11 +47,14 @@ public final class RosterPages implements Routes {
                 Route.upload("/book/keeping/roster", MEGABYTES, this::look),
                 // Carried in letters, a file is a third longer.
                 Route.upload("/book/keeping/roster/write", 2 * MEGABYTES, this::write),
-                Route.get("/book/keeping/pupils.csv", request -> pupils(request, RosterOut.Form.CSV)),
                 Route.get(
-                        "/book/keeping/pupils.xlsx", request -> pupils(request, RosterOut.Form.XLSX)),
+                        "/book/keeping/pupils.csv", request -> pupils(request, RosterOut.Form.CSV)),
                 Route.get(
-                        "/book/keeping/results.csv", request -> results(request, RosterOut.Form.CSV)),
+                        "/book/keeping/pupils.xlsx",
+                        request -> pupils(request, RosterOut.Form.XLSX)),
+                Route.get(
+                        "/book/keeping/results.csv",
+                        request -> results(request, RosterOut.Form.CSV)),
                 Route.get(
                         "/book/keeping/results.xlsx",
                         request -> results(request, RosterOut.Form.XLSX)));
@@ -85,8 +88,7 @@ public final class RosterPages implements Routes {
         }
         String group = request.form().text("group");
         Importing.Written written =
-                Importing.write(
-                        book, roster, wishes(group, request), request.form().text("seen"));
+                Importing.write(book, roster, wishes(group, request), request.form().text("seen"));
         return switch (written) {
             case Importing.Written.Done(Plan plan) ->
                     Reply.seeOther(

@@ -56,8 +56,7 @@ public final class Route {
     /// A form to send with files.
     ///
     /// @param megabytes how long the whole of it may be
-    public static Route upload(
-            String pattern, int megabytes, Function<Request, Reply> answering) {
+    public static Route upload(String pattern, int megabytes, Function<Request, Reply> answering) {
         return new Route(Verb.POST, pattern, Access.TEACHER, megabytes, answering);
     }
 

@@ -116,7 +116,8 @@ class KeepingWalkTest {
             Download download =
                     page.waitForDownload(
                             () -> page.locator("form[action$='/backup'] button").click());
-            assertThat(download.suggestedFilename()).matches("class-book-\\d{4}-\\d\\d-\\d\\d.backup");
+            assertThat(download.suggestedFilename())
+                    .matches("class-book-\\d{4}-\\d\\d-\\d\\d.backup");
             Path backup = folder.resolve(language + ".backup");
             download.saveAs(backup);
             var pupils = desk.book().pupils().all();

@@ -58,8 +58,7 @@ class DatabaseDeskTest {
     }
 
     @Test
-    void theDeskBeginsABookInTheDatabaseAndFindsItAgain()
-            throws IOException, InterruptedException {
+    void theDeskBeginsABookInTheDatabaseAndFindsItAgain() throws IOException, InterruptedException {
         String address = server.make("lessons");
         for (int start = 0; start < 2; start++) {
             Process desk = desk("--database", address);

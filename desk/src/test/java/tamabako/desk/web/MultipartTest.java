@@ -53,7 +53,9 @@ class MultipartTest {
         assertThat(fields.text("group")).isEqualTo("火曜日");
         assertThat(fields.find("empty")).contains("");
         assertThat(fields.file("file").map(Upload::name)).contains("名簿.csv");
-        assertThat(fields.file("file").map(file -> new String(file.bytes(), StandardCharsets.UTF_8)))
+        assertThat(
+                        fields.file("file")
+                                .map(file -> new String(file.bytes(), StandardCharsets.UTF_8)))
                 .contains("name,group\r\n--x7 is no boundary\r\n");
         assertThat(fields.file("none")).isEmpty();
         assertThat(fields.has("file")).isFalse();

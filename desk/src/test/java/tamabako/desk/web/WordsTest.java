@@ -29,7 +29,16 @@ class WordsTest {
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
     private final Languages languages =
-            Languages.of(List.of("work", "ladders", "papers", "classbook", "entry", "showing", "accounts", "keeping"));
+            Languages.of(
+                    List.of(
+                            "work",
+                            "ladders",
+                            "papers",
+                            "classbook",
+                            "entry",
+                            "showing",
+                            "accounts",
+                            "keeping"));
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
@@ -51,7 +60,17 @@ class WordsTest {
 
     @Test
     void everyLanguageHasEveryTextWithTheSamePlaces() {
-        for (String file : List.of("desk", "work", "ladders", "papers", "classbook", "entry", "showing", "accounts", "keeping")) {
+        for (String file :
+                List.of(
+                        "desk",
+                        "work",
+                        "ladders",
+                        "papers",
+                        "classbook",
+                        "entry",
+                        "showing",
+                        "accounts",
+                        "keeping")) {
             Map<String, String> english = read(file, Locale.ENGLISH);
             for (Words words : languages.all()) {
                 Map<String, String> texts = read(file, words.language());

@@ -20,8 +20,8 @@ import tamabako.records.WholeBook;
 
 /// One file with everything that a class book holds.
 ///
-/// Its first line says what it is and how it is locked; what follows are JSON lines, packed
-/// (zlib, RFC 1950) and then locked.
+/// Its first line says what it is and how it is locked; what follows are JSON lines, packed (zlib,
+/// RFC 1950) and then locked.
 public final class Backup {
 
     /// How every backup begins.
@@ -64,8 +64,7 @@ public final class Backup {
                 passphrase
                         .<OutputStream>flatMap(words ->
                                 lock.map(one ->
-                                        new CipherOutputStream(
-                                                out, one.sealing(words, firstLine))))
+                                        new CipherOutputStream(out, one.sealing(words, firstLine))))
                         .orElse(out);
         try {
             DeflaterOutputStream packed = new DeflaterOutputStream(locked);
@@ -131,7 +130,8 @@ public final class Backup {
         }
         try {
             if (version == book.tables().version()) {
-                return book.tables().fill(replace, taker -> look(packed, new Both(taker, watching)));
+                return book.tables()
+                        .fill(replace, taker -> look(packed, new Both(taker, watching)));
             }
             return Earlier.restore(
                     version, taker -> look(packed, new Both(taker, watching)), book, replace);

@@ -63,7 +63,9 @@ final class BackupReading {
     private void check(JsonNode foot) throws IOException {
         String whole = HexFormat.of().formatHex(digest.digest());
         Map<String, Long> said = new LinkedHashMap<>();
-        foot.path("rows").properties().forEach(row -> said.put(row.getKey(), row.getValue().asLong()));
+        foot.path("rows")
+                .properties()
+                .forEach(row -> said.put(row.getKey(), row.getValue().asLong()));
         if (!foot.path("sha256").asText().equals(whole)
                 || !said.equals(counts)
                 || line().isPresent()) {

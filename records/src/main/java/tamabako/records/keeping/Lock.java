@@ -98,8 +98,7 @@ final class Lock {
                             .getEncoded();
             spec.clearPassword();
             Cipher cipher = Cipher.getInstance("AES/GCM/NoPadding");
-            cipher.init(
-                    mode, new SecretKeySpec(key, "AES"), new GCMParameterSpec(TAG_BITS, nonce));
+            cipher.init(mode, new SecretKeySpec(key, "AES"), new GCMParameterSpec(TAG_BITS, nonce));
             cipher.updateAAD(firstLine.getBytes(StandardCharsets.UTF_8));
             return cipher;
         } catch (GeneralSecurityException impossible) {

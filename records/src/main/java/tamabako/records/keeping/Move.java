@@ -24,7 +24,6 @@ public final class Move {
         if (from.database().isSameAs(to.database())) {
             throw new RecordsFailure(new Reason.SameBook(from.database().toString()));
         }
-        return to.tables()
-                .fill(replace, taker -> from.tables().read(new Both(taker, watching)));
+        return to.tables().fill(replace, taker -> from.tables().read(new Both(taker, watching)));
     }
 }

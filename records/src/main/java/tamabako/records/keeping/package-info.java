@@ -1,6 +1,6 @@
 /// Keeping the class book safe: a backup is one file with everything in it, locked with a
-/// passphrase or open; restoring it, and moving a book to another database, are counted and
-/// checked row by row and leave nothing half written.
+/// passphrase or open; restoring it, and moving a book to another database, are counted and checked
+/// row by row and leave nothing half written.
 ///
 /// ```java
 /// Backup.write(book, Lock.with(passphrase), now, out);

@@ -38,9 +38,8 @@ final class Cells {
                 ? Optional.empty()
                 : cell.codePoints()
                         .filter(letter -> Character.isISOControl(letter) || letter == 0xFFFD)
-                        .mapToObj(letter ->
-                                (Remark)
-                                        new Remark.OddLetter("U+%04X".formatted(letter)))
+                        .mapToObj(
+                                letter -> (Remark) new Remark.OddLetter("U+%04X".formatted(letter)))
                         .findFirst();
     }
 
@@ -81,8 +80,8 @@ final class Cells {
                                 || word.equals(language.getISO3Language())
                                 || Languages.all().stream()
                                         .map(language::getDisplayLanguage)
-                                        .anyMatch(name ->
-                                                name.toLowerCase(Locale.ROOT).equals(word)))
+                                        .anyMatch(
+                                                name -> name.toLowerCase(Locale.ROOT).equals(word)))
                 .findFirst();
     }
 

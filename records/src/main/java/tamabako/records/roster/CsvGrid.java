@@ -67,15 +67,17 @@ final class CsvGrid {
     private static char separator(String text) {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).limit(LOOKED_AT).toList();
         return SEPARATORS.stream()
-                .max(Comparator.<Character>comparingLong(sign -> known(lines, sign))
-                        .thenComparing(Comparator.comparingInt(SEPARATORS::indexOf).reversed()))
+                .max(
+                        Comparator.<Character>comparingLong(sign -> known(lines, sign))
+                                .thenComparing(
+                                        Comparator.comparingInt(SEPARATORS::indexOf).reversed()))
                 .orElse(',');
     }
 
     private static long known(List<String> lines, char sign) {
         return lines.stream()
-                .mapToLong(line ->
-                        Headings.known(List.of(line.split(Pattern.quote("" + sign), -1))))
+                .mapToLong(
+                        line -> Headings.known(List.of(line.split(Pattern.quote("" + sign), -1))))
                 .max()
                 .orElse(0);
     }

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /// the apostrophe goes.
 final class FormulaGuard {
 
-    private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@＝＋－＠\\t\\r\\x00].*", Pattern.DOTALL);
+    private static final Pattern FORMULA =
+            Pattern.compile("'*[=+\\-@＝＋－＠\\t\\r\\x00].*", Pattern.DOTALL);
 
     private FormulaGuard() {}
 

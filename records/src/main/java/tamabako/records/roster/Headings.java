@@ -57,7 +57,8 @@ final class Headings {
         }
         Map<String, Field> known = new HashMap<>();
         file.forEach((field, headings) -> {
-            Field meant = Field.valueOf(field.toString().toUpperCase(Locale.ROOT).replace('-', '_'));
+            Field meant =
+                    Field.valueOf(field.toString().toUpperCase(Locale.ROOT).replace('-', '_'));
             for (String heading : headings.toString().split(",", -1)) {
                 Field before = known.putIfAbsent(key(heading), meant);
                 if (before != null && before != meant) {

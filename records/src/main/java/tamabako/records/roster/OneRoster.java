@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 /// Reads a package of 1EdTech OneRoster 1.2 in its CSV binding (1.2.1 of 2023-08-22), and of 1.1,
 /// whose columns are the same as far as they are read here.
 ///
-/// Read are, by the names of the specification: in `manifest.csv` the properties `oneroster.version`
-/// and `file.users`, `file.classes`, `file.enrollments`; in `orgs.csv` `sourcedId`, `name`; in
-/// `classes.csv` `sourcedId`, `title`, `schoolSourcedId`; in `enrollments.csv` `classSourcedId`,
-/// `userSourcedId`, `role`, `status`; in `users.csv` what [OneRosterUsers] says. A pupil is whoever
-/// is enrolled in a class with the role `student`. Everything else is left out. Only whole lists
-/// (`bulk`) are read.
+/// Read are, by the names of the specification: in `manifest.csv` the properties
+/// `oneroster.version` and `file.users`, `file.classes`, `file.enrollments`; in `orgs.csv`
+/// `sourcedId`, `name`; in `classes.csv` `sourcedId`, `title`, `schoolSourcedId`; in
+/// `enrollments.csv` `classSourcedId`, `userSourcedId`, `role`, `status`; in `users.csv` what
+/// [OneRosterUsers] says. A pupil is whoever is enrolled in a class with the role `student`.
+/// Everything else is left out. Only whole lists (`bulk`) are read.
 final class OneRoster {
 
     private static final Map<String, List<String>> NEEDED =
@@ -36,40 +36,46 @@ final class OneRoster {
 
     static Read read(Map<String, byte[]> bytes) {
         Map<String, NamedRows> files = new LinkedHashMap<>();
-        for (String name : List.of("manifest.csv", "orgs.csv", "classes.csv", "users.csv", "enrollments.csv")) {
+        for (String name :
+                List.of(
+                        "manifest.csv",
+                        "orgs.csv",
+                        "classes.csv",
+                        "users.csv",
+                        "enrollments.csv")) {
             Optional<NamedRows> rows =
-                    Optional.ofNullable(bytes.get(name)).flatMap(file -> NamedRows.read(name, file));
+                    Optional.ofNullable(bytes.get(name))
+                            .flatMap(file -> NamedRows.read(name, file));
             rows.ifPresent(read -> files.put(name, read));
         }
         OneRoster roster = new OneRoster(files);
-        return roster.stopped()
-                .<Read>map(Read.Unreadable::new)
-                .orElseGet(roster::roster);
+        return roster.stopped().<Read>map(Read.Unreadable::new).orElseGet(roster::roster);
     }
 
     private Optional<Told> stopped() {
-        return manifest().or(() -> {
-            for (String name : List.of("classes.csv", "users.csv", "enrollments.csv")) {
-                NamedRows rows = files.get(name);
-                if (rows == null) {
-                    return Optional.of(new Told(Place.WHOLE, new Remark.FileMissing(name)));
-                }
-                Optional<String> lacking = rows.lacks(NEEDED.getOrDefault(name, List.of()));
-                if (lacking.isPresent()) {
-                    return Optional.of(
-                            new Told(
-                                    Place.line(name, 1),
-                                    new Remark.HeadingMissing(lacking.get())));
-                }
-                if (rows.rows().size() > RosterFile.MOST_LINES) {
-                    return Optional.of(
-                            new Told(
-                                    Place.line(name, 1),
-                                    new Remark.TooManyLines(RosterFile.MOST_LINES)));
-                }
-            }
-            return Optional.empty();
-        });
+        return manifest()
+                .or(() -> {
+                    for (String name : List.of("classes.csv", "users.csv", "enrollments.csv")) {
+                        NamedRows rows = files.get(name);
+                        if (rows == null) {
+                            return Optional.of(new Told(Place.WHOLE, new Remark.FileMissing(name)));
+                        }
+                        Optional<String> lacking = rows.lacks(NEEDED.getOrDefault(name, List.of()));
+                        if (lacking.isPresent()) {
+                            return Optional.of(
+                                    new Told(
+                                            Place.line(name, 1),
+                                            new Remark.HeadingMissing(lacking.get())));
+                        }
+                        if (rows.rows().size() > RosterFile.MOST_LINES) {
+                            return Optional.of(
+                                    new Told(
+                                            Place.line(name, 1),
+                                            new Remark.TooManyLines(RosterFile.MOST_LINES)));
+                        }
+                    }
+                    return Optional.empty();
+                });
     }
 
     private Optional<Told> manifest() {
@@ -83,8 +89,7 @@ final class OneRoster {
         if (!Set.of("1.1", "1.2").contains(version)) {
             return Optional.of(
                     new Told(
-                            new Place("manifest.csv", 0, 0, ""),
-                            new Remark.OtherVersion(version)));
+                            new Place("manifest.csv", 0, 0, ""), new Remark.OtherVersion(version)));
         }
         return List.of("classes", "users", "enrollments").stream()
                 .filter(name -> properties.getOrDefault("file." + name, "").equals("delta"))
@@ -125,7 +130,9 @@ final class OneRoster {
     /// classes have one title, the name of the school goes with it.
     private Map<String, String> classes() {
         Map<String, String> schools = new LinkedHashMap<>();
-        file("orgs.csv").rows().forEach(row -> schools.put(row.cell("sourcedId"), row.cell("name")));
+        file("orgs.csv")
+                .rows()
+                .forEach(row -> schools.put(row.cell("sourcedId"), row.cell("name")));
         List<NamedRows.Row> rows = file("classes.csv").rows();
         Map<String, Long> titles =
                 rows.stream()

@@ -94,8 +94,7 @@ final class OneRosterUsers {
 
     private void tellLeftOut() {
         for (String heading : users.headings()) {
-            boolean isWritten =
-                    users.rows().stream().anyMatch(row -> !row.cell(heading).isEmpty());
+            boolean isWritten = users.rows().stream().anyMatch(row -> !row.cell(heading).isEmpty());
             if (isWritten && !READ.contains(heading)) {
                 notices.add(
                         new Told(Place.line(users.file(), 1), new Remark.ColumnLeftOut(heading)));

@@ -71,7 +71,10 @@ public final class PlanText {
     }
 
     private void changed(Step.Changed step, List<String> lines) {
-        String what = String.join(words.word("plan.and"), step.differences().stream().map(this::say).toList());
+        String what =
+                String.join(
+                        words.word("plan.and"),
+                        step.differences().stream().map(this::say).toList());
         lines.add(
                 words.say(
                         step.moved() ? "plan.moved" : "plan.changed",

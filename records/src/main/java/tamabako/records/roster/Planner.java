@@ -108,7 +108,8 @@ final class Planner {
         }
         lines.put(before.id(), entry.place().line());
         String groupBefore = roll.groupOf(before);
-        boolean stays = cells.group().isEmpty() || Cells.key(groupBefore).equals(Cells.key(cells.group()));
+        boolean stays =
+                cells.group().isEmpty() || Cells.key(groupBefore).equals(Cells.key(cells.group()));
         Pupil after = cells.onto(stays ? before : before.inGroup(ownGroup(cells.group()).id()));
         String groupAfter = stays ? groupBefore : cells.group();
         List<Difference> differences = Facts.differences(before, groupBefore, after, groupAfter);

@@ -50,7 +50,8 @@ final class Roll {
                 byName.getOrDefault(Cells.key(name), List.of()).stream()
                         .filter(mayBe)
                         .filter(pupil ->
-                                group.isEmpty() || Cells.key(groupOf(pupil)).equals(Cells.key(group)))
+                                group.isEmpty()
+                                        || Cells.key(groupOf(pupil)).equals(Cells.key(group)))
                         .toList();
         return switch (meant.size()) {
             case 0 -> new Met.Nobody();

@@ -104,8 +104,8 @@ public final class RosterOut {
     private static List<Pupil> inGroups(ClassBook book, Map<String, String> groups) {
         return book.pupils().all().stream()
                 .sorted(
-                        Comparator.<Pupil, String>comparing(pupil ->
-                                        groups.getOrDefault(pupil.groupId(), ""))
+                        Comparator.<Pupil, String>comparing(
+                                        pupil -> groups.getOrDefault(pupil.groupId(), ""))
                                 .thenComparing(Pupil.BY_NAME))
                 .toList();
     }

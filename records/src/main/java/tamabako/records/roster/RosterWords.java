@@ -24,9 +24,7 @@ public final class RosterWords {
     public String say(Told told) {
         String where = where(told.place());
         String what = say(told.remark());
-        return where.isEmpty()
-                ? what
-                : phrases.say("told", Map.of("where", where, "what", what));
+        return where.isEmpty() ? what : phrases.say("told", Map.of("where", where, "what", what));
     }
 
     /// The words for a field, a kind of file or a remark.
@@ -40,8 +38,7 @@ public final class RosterWords {
             return value;
         }
         return switch (field) {
-            case LANGUAGE ->
-                    Locale.forLanguageTag(value).getDisplayLanguage(phrases.language());
+            case LANGUAGE -> Locale.forLanguageTag(value).getDisplayLanguage(phrases.language());
             case NO_FLASHING -> phrases.say("say." + value, Map.of());
             case EXTRA_TIME, PACE -> value + " %";
             default -> value;

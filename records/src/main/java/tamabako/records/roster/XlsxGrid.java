@@ -37,8 +37,10 @@ final class XlsxGrid {
                 }
                 grids.add(grid);
             }
-            return grids.stream().filter(grid -> !grid.lines().isEmpty()).findFirst().or(() ->
-                    grids.stream().findFirst());
+            return grids.stream()
+                    .filter(grid -> !grid.lines().isEmpty())
+                    .findFirst()
+                    .or(() -> grids.stream().findFirst());
         } catch (IOException | RuntimeException broken) {
             return Optional.empty();
         }

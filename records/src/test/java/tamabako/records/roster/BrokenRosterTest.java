@@ -53,22 +53,37 @@ class BrokenRosterTest {
                 files,
                 "odd preferences",
                 "name,group,no flashing,extra time,pace\nHana,Tuesday,maybe,301,fast\n");
-        text(files, "an open quotation mark", "name,group\nHana,Tuesday\n\"Ivo,Tuesday\nJune,Tuesday\n");
-        text(files, "a closed quotation mark", "name,group\nHana,Tuesday\n\"Ivo\" the great,Tuesday\n");
+        text(
+                files,
+                "an open quotation mark",
+                "name,group\nHana,Tuesday\n\"Ivo,Tuesday\nJune,Tuesday\n");
+        text(
+                files,
+                "a closed quotation mark",
+                "name,group\nHana,Tuesday\n\"Ivo\" the great,Tuesday\n");
         text(files, "a comma too much", "name,group\nHana, Jr.,Tuesday\nIvo,Tuesday,,\n");
         text(files, "a long name", "name,group\n" + "Ha".repeat(40) + ",Tuesday\n");
         text(files, "a line break in a name", "name,group\n\"Ha\nna\",Tuesday\nIvo,Tuesday\n");
         text(files, "a lost letter", "name,group\nH\uFFFDna,Tuesday\n");
         text(files, "a mistake of the spreadsheet", "name,group\n#REF!,Tuesday\n");
         text(files, "one id for two", "roster id,name,group\nH-1,Hana,Tuesday\nH-1,Ivo,Tuesday\n");
-        text(files, "one pupil twice", "name,group\nHana,Tuesday\nHana,Tuesday\nAoi,Tuesday\nＡｏｉ,Tuesday\n");
+        text(
+                files,
+                "one pupil twice",
+                "name,group\nHana,Tuesday\nHana,Tuesday\nAoi,Tuesday\nＡｏｉ,Tuesday\n");
         text(files, "several in the book", "name,group\nBen,Tuesday\n");
         text(files, "an id that several have", "name,group,roster id\nEmi,Thursday,E-1\n");
         text(files, "a name of another group", "name,group\nGoro,Tuesday\n");
-        files.put("a letter of Western Europe", "name,group\nJosé,Tuesday\n".getBytes(StandardCharsets.ISO_8859_1));
-        files.put("an old spreadsheet", new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 0, 0});
+        files.put(
+                "a letter of Western Europe",
+                "name,group\nJosé,Tuesday\n".getBytes(StandardCharsets.ISO_8859_1));
+        files.put(
+                "an old spreadsheet",
+                new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 0, 0});
         text(files, "a printed page", "%PDF-1.7\n");
-        files.put("a picture", new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13});
+        files.put(
+                "a picture",
+                new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13});
         files.put("a broken workbook", Sample.zip(Map.of("xl/workbook.xml", "<workbook>")));
         files.put("another zip", Sample.zip(Map.of("letter.txt", "Dear parents")));
         files.put("too long", new byte[6 * 1024 * 1024]);
@@ -86,8 +101,8 @@ class BrokenRosterTest {
         files().forEach((name, bytes) -> {
             told.append("== ").append(name).append('\n');
             for (Locale language : List.of(Locale.ENGLISH, Locale.JAPANESE)) {
-                tell(RosterFile.read(bytes), RosterWords.of(language)).forEach(
-                        line -> told.append(line).append('\n'));
+                tell(RosterFile.read(bytes), RosterWords.of(language))
+                        .forEach(line -> told.append(line).append('\n'));
             }
         });
         Golden.assertGolden("broken-rosters.txt", told.toString());
@@ -97,8 +112,7 @@ class BrokenRosterTest {
         return switch (read) {
             case Read.Unreadable(Told why) -> List.of(words.say(why));
             case Read.Roster roster -> {
-                Plan plan =
-                        Planner.plan(List.of(TUESDAY, THURSDAY), BOOK, roster, Sample.WISHES);
+                Plan plan = Planner.plan(List.of(TUESDAY, THURSDAY), BOOK, roster, Sample.WISHES);
                 List<String> lines = new java.util.ArrayList<>();
                 plan.wrong().forEach(one -> lines.add("- " + words.say(one)));
                 plan.notices().forEach(one -> lines.add("i " + words.say(one)));

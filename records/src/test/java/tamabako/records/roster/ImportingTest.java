@@ -142,8 +142,7 @@ class ImportingTest {
         Plan seen = plan(ROSTER);
         Group group = Group.of("Tuesday");
         book.groups().keep(group);
-        book.pupils()
-                .keep(new Pupil(Identity.fresh(), group.id(), "Ben", Locale.ENGLISH, false));
+        book.pupils().keep(new Pupil(Identity.fresh(), group.id(), "Ben", Locale.ENGLISH, false));
 
         Importing.Written written =
                 Importing.write(book, Sample.roster(ROSTER), Sample.WISHES, seen.fingerprint());
@@ -173,34 +172,57 @@ class ImportingTest {
     @Test
     void aRosterThatWasWrittenOutChangesNothingWhenItIsReadIn() {
         List<String> names =
-                List.of("Aoi", "=1+1", "'=x", "-5", "@home", "+81", "＝全角", "佐藤　葵", "O'Hara",
-                        "\"quoted\"", "a,b;c", "ｱｵｲ", "\uD83E\uDDEE", "''", "#1", "x\u200Fy");
-        Property.forSeeds(40, draw -> {
-            Group group = Group.of(draw.oneOf(names) + draw.between(1, 999_999));
-            book.groups().keep(group);
-            for (int i = 0; i < 3; i++) {
-                book.pupils()
-                        .keep(
-                                new Pupil(
-                                        Identity.fresh(),
-                                        group.id(),
-                                        draw.oneOf(names) + i,
-                                        draw.oneOf(List.of(Locale.JAPANESE, Locale.ENGLISH)),
-                                        new About(
-                                                draw.oneOf(names),
-                                                draw.chance(1, 2)
-                                                        ? Optional.of(
-                                                                Year.of(draw.between(1950, 2020)))
-                                                        : Optional.empty(),
-                                                draw.oneOf(names),
-                                                draw.chance(1, 2) ? "" : "id" + Identity.fresh()),
-                                        new Preferences(
-                                                draw.chance(1, 2),
-                                                draw.between(0, 300),
-                                                draw.between(20, 300)),
-                                        false));
-            }
-        });
+                List.of(
+                        "Aoi",
+                        "=1+1",
+                        "'=x",
+                        "-5",
+                        "@home",
+                        "+81",
+                        "＝全角",
+                        "佐藤　葵",
+                        "O'Hara",
+                        "\"quoted\"",
+                        "a,b;c",
+                        "ｱｵｲ",
+                        "\uD83E\uDDEE",
+                        "''",
+                        "#1",
+                        "x\u200Fy");
+        Property.forSeeds(
+                40,
+                draw -> {
+                    Group group = Group.of(draw.oneOf(names) + draw.between(1, 999_999));
+                    book.groups().keep(group);
+                    for (int i = 0; i < 3; i++) {
+                        book.pupils()
+                                .keep(
+                                        new Pupil(
+                                                Identity.fresh(),
+                                                group.id(),
+                                                draw.oneOf(names) + i,
+                                                draw.oneOf(
+                                                        List.of(Locale.JAPANESE, Locale.ENGLISH)),
+                                                new About(
+                                                        draw.oneOf(names),
+                                                        draw.chance(1, 2)
+                                                                ? Optional.of(
+                                                                        Year.of(
+                                                                                draw.between(
+                                                                                        1950,
+                                                                                        2020)))
+                                                                : Optional.empty(),
+                                                        draw.oneOf(names),
+                                                        draw.chance(1, 2)
+                                                                ? ""
+                                                                : "id" + Identity.fresh()),
+                                                new Preferences(
+                                                        draw.chance(1, 2),
+                                                        draw.between(0, 300),
+                                                        draw.between(20, 300)),
+                                                false));
+                    }
+                });
         for (Locale language : List.of(Locale.ENGLISH, Locale.JAPANESE)) {
             for (RosterOut.Form form : RosterOut.Form.values()) {
                 byte[] bytes = RosterOut.pupils(book, form, language);
@@ -229,8 +251,14 @@ class ImportingTest {
                                 LocalDate.of(2026, 4, 14),
                                 Optional.of(new Result.Score(230, 300)),
                                 "-"));
-        String pupils = new String(RosterOut.pupils(book, RosterOut.Form.CSV, Locale.ENGLISH), java.nio.charset.StandardCharsets.UTF_8);
-        String results = new String(RosterOut.results(book, RosterOut.Form.CSV, Locale.ENGLISH), java.nio.charset.StandardCharsets.UTF_8);
+        String pupils =
+                new String(
+                        RosterOut.pupils(book, RosterOut.Form.CSV, Locale.ENGLISH),
+                        java.nio.charset.StandardCharsets.UTF_8);
+        String results =
+                new String(
+                        RosterOut.results(book, RosterOut.Form.CSV, Locale.ENGLISH),
+                        java.nio.charset.StandardCharsets.UTF_8);
         assertThat(pupils)
                 .startsWith("\uFEFFgroup,name,reading,grade,birth year,language,roster id")
                 .contains("\r\n'=cmd|'/c calc'!A1,'@Aoi,,,,en,,no,0,100\r\n");

@@ -122,8 +122,7 @@ class OneRosterTest {
                 .isEqualTo(
                         "manifest.csv: The package says it is OneRoster 2.0. Versions 1.1 and 1.2 are read. Export it in one of these.");
         assertThat(changed("manifest.csv", "users,bulk", "users,delta"))
-                .isEqualTo(
-                        "users.csv holds changes only (delta). Export the whole list (bulk).");
+                .isEqualTo("users.csv holds changes only (delta). Export the whole list (bulk).");
         assertThat(changed("classes.csv", "title", "Title"))
                 .isEqualTo(
                         "classes.csv, line 1: There is no column \"title\", which OneRoster requires. Export it again.");

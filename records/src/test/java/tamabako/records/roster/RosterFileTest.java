@@ -120,8 +120,7 @@ class RosterFileTest {
 
     @Test
     void familyAndGivenNamesAreJoinedAsTheirLanguageSaysThem() {
-        Read.Roster roster =
-                Sample.roster("姓,名,せい,めい,組\n佐藤,葵,さとう,あおい,火曜\nSmith,Ben,,,火曜\n");
+        Read.Roster roster = Sample.roster("姓,名,せい,めい,組\n佐藤,葵,さとう,あおい,火曜\nSmith,Ben,,,火曜\n");
         assertThat(roster.entries())
                 .extracting(entry -> new CellReading(entry, Sample.WISHES).name())
                 .containsExactly("佐藤 葵", "Ben Smith");
