@@ -45,8 +45,7 @@ final class PupilsOfSlips implements LineWork.Gathering<PupilsOfSlips.Read> {
         Attempt attempt = AttemptCheck.checked(AttemptJson.parse(line));
         return new Read(
                 attempt.pupil().orElse(""),
-                PupilAnswer.of(
-                        tables.of(attempt.problem()), attempt.answer(), Rates.shipped()));
+                PupilAnswer.of(tables.of(attempt.problem()), attempt.answer(), Rates.shipped()));
     }
 
     @Override

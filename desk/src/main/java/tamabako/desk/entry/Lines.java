@@ -30,7 +30,8 @@ record Lines(List<Problem> problems, Fields asked, Words words, Days days) {
         Optional<Work> corrected =
                 last.filter(work ->
                         asked.text("correct").equals(work.id())
-                                || refused.isPresent() && asked.text("work").equals(work.id()));
+                                || (refused.isPresent()
+                                        && asked.text("work").equals(work.id())));
         boolean isOpen =
                 last.isEmpty() || corrected.isPresent() || isAgain || refused.isPresent();
         Typed typed =

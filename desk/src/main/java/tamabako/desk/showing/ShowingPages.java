@@ -48,7 +48,8 @@ public final class ShowingPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/showing", request -> plan(200, request, Optional.empty())).forWhom(Access.ASSISTANT),
+                Route.get("/showing", request -> plan(200, request, Optional.empty()))
+                        .forWhom(Access.ASSISTANT),
                 Route.post("/showing/caution", this::readCaution).forWhom(Access.ASSISTANT),
                 Route.post("/showing/seats", this::keepSeats).forWhom(Access.ASSISTANT),
                 Route.get("/showing/stage", this::stage).forWhom(Access.ASSISTANT),
