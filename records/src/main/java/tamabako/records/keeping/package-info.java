@@ -3,9 +3,9 @@
 /// row by row and leave nothing half written.
 ///
 /// ```java
-/// Backup.write(book, Lock.with(passphrase), now, out);
-/// Backup.read("book.backup", bytes).restore(passphrase, other, false);
-/// Move.all(book, other, false);
+/// Backup.write(book, passphrase, now, WholeBook.NOBODY, out);
+/// Backup.read("book.backup", bytes).restore(passphrase, other, false, WholeBook.NOBODY);
+/// Move.all(book, other, false, WholeBook.NOBODY);
 /// ```
 ///
 /// A backup is made of rows, not of the database's own files, so that it can be restored into any

@@ -6,7 +6,7 @@
 /// nothing, and nothing is ever removed.
 ///
 /// ```java
-/// Read read = RosterFile.read("tuesday.csv", bytes, wishes);
+/// Read read = RosterFile.read(bytes);
 /// Plan plan = Importing.plan(book, roster, wishes);  // 12 new, 1 changed, 3 the same
 /// Importing.write(book, roster, wishes);
 /// ```
