@@ -113,6 +113,7 @@ public final class SlipValidation {
                 single.majority());
     }
 
+    @SuppressWarnings("AnnotateFormatMethod") // the formats stand above, each beside its values
     private void row(String format, Object... values) {
         out.println(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
     }

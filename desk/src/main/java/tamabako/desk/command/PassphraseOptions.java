@@ -53,7 +53,7 @@ final class PassphraseOptions {
 
     private static Optional<String> ask(String question) {
         Console console = System.console();
-        return console == null || !console.isTerminal()
+        return !console.isTerminal()
                 ? Optional.empty()
                 : Optional.ofNullable(console.readPassword(question)).map(String::new);
     }
