@@ -302,4 +302,17 @@ class BookPagesTest {
                 .hasValue("attachment; filename=\"pupil-AOI.json\"");
         assertThat(json.body()).contains("\"name\" : \"Aoi\"").doesNotContain("Ben");
     }
+
+    @Test
+    void theFilesOfAGroupAreNotNamedByItAndBelongToIt() {
+        for (String file : List.of("pupils.csv", "pupils.xlsx", "results.csv", "results.xlsx")) {
+            HttpResponse<String> reply = look("/book/groups/TUE/" + file);
+            assertThat(reply.statusCode()).isEqualTo(200);
+            assertThat(reply.headers().firstValue("Content-Disposition"))
+                    .hasValue("attachment; filename=\"" + file + "\"");
+        }
+        assertThat(look("/book/groups/TUE/pupils.csv").body()).contains("Aoi,,Tuesday", "Ben");
+        assertThat(look("/book/groups/FRI/pupils.csv").body()).doesNotContain("Aoi");
+        assertThat(look("/book/groups/NOBODY/pupils.csv").statusCode()).isEqualTo(404);
+    }
 }
