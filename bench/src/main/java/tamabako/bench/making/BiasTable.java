@@ -136,7 +136,7 @@ public final class BiasTable {
             add(i++, minus[0]);
             add(i++, minus[minus.length - 1]);
             add(i++, Arrays.stream(minus).average().orElseThrow());
-            add(i, Arrays.stream(minus).filter(row -> rows[row - 2] < 0).count());
+            add(i, (double) Arrays.stream(minus).filter(row -> rows[row - 2] < 0).count());
             patterns.merge(Arrays.toString(minus), 1, Integer::sum);
             columns++;
         }

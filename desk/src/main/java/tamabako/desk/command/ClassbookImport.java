@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Year;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -95,7 +96,7 @@ final class ClassbookImport implements Callable<Integer> {
     }
 
     private Integer take(Read.Roster read, RosterWords words) {
-        Plan plan = plan(read, new Wishes(group, language, Year.now()));
+        Plan plan = plan(read, new Wishes(group, language, Year.now(ZoneId.systemDefault())));
         PlanText text = new PlanText(words);
         PrintWriter out = spec.commandLine().getOut();
         text.steps(plan).forEach(out::println);

@@ -52,9 +52,9 @@ final class PassphraseOptions {
     }
 
     private static Optional<String> ask(String question) {
-        Console console = System.console();
-        return !console.isTerminal()
-                ? Optional.empty()
-                : Optional.ofNullable(console.readPassword(question)).map(String::new);
+        return Optional.ofNullable(System.console())
+                .filter(Console::isTerminal)
+                .flatMap(console -> Optional.ofNullable(console.readPassword(question)))
+                .map(String::new);
     }
 }
