@@ -46,7 +46,11 @@ public final class MakingBench {
         Task direct = Task.DIRECT;
         bench.compare(
                 direct,
-                List.of(Solved.fresh(direct), Solved.kept(direct), Thrown.rows(direct)),
+                List.of(
+                        Solved.fresh(direct),
+                        Solved.kept(direct),
+                        Thrown.rowsAgain(direct),
+                        Thrown.rows(direct)),
                 Thrown.plain(direct));
         Task rich = Task.RICH;
         bench.compare(

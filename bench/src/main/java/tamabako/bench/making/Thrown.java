@@ -9,6 +9,7 @@ import java.util.stream.LongStream;
 final class Thrown {
 
     private static final long SEED = 20260401;
+    private static final int MOST_VAIN = 12;
 
     private final SolverTask wish;
     private final SplittableRandom random = new SplittableRandom(SEED);
@@ -123,7 +124,7 @@ final class Thrown {
                             .filter(row -> thrown.isDirect(held, row))
                             .toArray();
         }
-        return new Peer("row by row", _ -> thrown.byRows(next));
+        return new Peer("row by row, from lists", _ -> thrown.byRows(next));
     }
 
     private long[] byRows(long[][][] next) {
@@ -139,6 +140,41 @@ final class Thrown {
                 }
                 rows[row] = may[random.nextInt(may.length)];
                 total += (int) rows[row++];
+            }
+            if (row == rows.length) {
+                return rows;
+            }
+        }
+    }
+
+    /// Row by row, each thrown until it goes directly on the total before; the column is begun anew
+    /// after so many throws in vain. No more even than [#rows].
+    static Peer rowsAgain(Task task) {
+        Thrown thrown = new Thrown(task);
+        boolean[][][] may = new boolean[2][100][100];
+        for (int total = 0; total < 100; total++) {
+            for (int row = 10; row < 100; row++) {
+                may[0][total][row] = total + row < 100 && thrown.isDirect(total, row);
+                may[1][total][row] = row <= total && thrown.isDirect(total, -row);
+            }
+        }
+        return new Peer("row by row, thrown again", _ -> thrown.byThrows(may));
+    }
+
+    private long[] byThrows(boolean[][][] may) {
+        while (true) {
+            tries++;
+            signs();
+            int total = 0;
+            int row = 0;
+            for (int vain = 0; row < rows.length && vain < MOST_VAIN; vain++) {
+                boolean minus = rows[row] < 0;
+                int number = random.nextInt(10, 100);
+                if (may[minus ? 1 : 0][total][number]) {
+                    rows[row++] = minus ? -number : number;
+                    total += minus ? -number : number;
+                    vain = 0;
+                }
             }
             if (row == rows.length) {
                 return rows;

@@ -17,7 +17,7 @@ class PeersTest {
             assertGranted(task, Ours.maker(task), Ours.drawing(task));
             assertGranted(task, Solved.fresh(task), Solved.kept(task));
         }
-        assertGranted(Task.DIRECT, Thrown.rows(Task.DIRECT));
+        assertGranted(Task.DIRECT, Thrown.rows(Task.DIRECT), Thrown.rowsAgain(Task.DIRECT));
         assertGranted(Task.RICH, Thrown.bag(Task.RICH));
         assertGranted(Task.BALANCED, Thrown.bag(Task.BALANCED));
     }
