@@ -5,6 +5,7 @@ import tamabako.frame.Technique;
 
 /// Works columns digit by digit from the left, on digits in an array; the rules of the frame it
 /// takes from [Technique] alone. What is made is held against this, and the peers check with it.
+@SuppressWarnings("EnumOrdinal") // techniques are counted in an array, in their order
 final class Hand {
 
     private static final int RODS = 16;

@@ -10,6 +10,7 @@ import tamabako.problems.making.column.HandCondition.TechniqueCount;
 import tamabako.problems.making.column.TotalCondition.AnswerLength;
 
 /// What is to be made.
+@SuppressWarnings("ImmutableEnumChecker") // wishes never change
 enum Task {
     /// Ten rows of two digits, three minus rows at least, every step direct.
     DIRECT(
