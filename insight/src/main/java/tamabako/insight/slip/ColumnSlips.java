@@ -21,7 +21,7 @@ final class ColumnSlips {
     void add() {
         new BeadSlips(column.log(), lowest, Effect.ADDED, events).add();
         for (int i = 0; i < column.rows().length; i++) {
-            new ReadingSlips(Code.row(i + 1), lowest, Effect.ADDED, events).add(row(i));
+            new ReadingSlips(Code.row(i + 1), lowest, false, Effect.ADDED, events).add(row(i));
             neighbourRods(i);
             wholeRow(i);
             sign(i);

@@ -3,6 +3,7 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.OptionalLong;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 
 /// The single slips of one problem, grouped by how far off they leave the answer.
@@ -48,6 +49,11 @@ public final class EventTable {
     /// The problem.
     public Problem problem() {
         return problem;
+    }
+
+    /// Whether it is worked in the head, shown or called, and not on the frame.
+    public boolean inMind() {
+        return problem.terms().mode() != Mode.FRAME;
     }
 
     /// The right answer.

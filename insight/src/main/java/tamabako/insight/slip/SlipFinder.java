@@ -18,15 +18,28 @@ import tamabako.problems.marking.WritingRules;
 public final class SlipFinder {
 
     private final Rates rates;
+    private final Rates inMind;
 
-    /// A finder that weighs slips by `rates`.
+    /// A finder that weighs slips on the frame by `rates`, and those of mental and called work by
+    /// the shipped rates for them.
     public SlipFinder(Rates rates) {
-        this.rates = rates;
+        this(rates, Rates.shippedInMind());
     }
 
-    /// The rates that slips are weighed by.
+    /// A finder that weighs slips on the frame by `rates`, and those of mental and called work by
+    /// `inMind`.
+    public SlipFinder(Rates rates, Rates inMind) {
+        this.rates = rates;
+        this.inMind = inMind;
+    }
+
+    /// The rates that slips on the frame are weighed by.
     public Rates rates() {
         return rates;
+    }
+
+    private Rates rates(EventTable table) {
+        return table.inMind() ? inMind : rates;
     }
 
     /// What `written`, the answer as the pupil wrote it, tells. Its value counts, not its form.
@@ -49,7 +62,7 @@ public final class SlipFinder {
         Counts occasions = occasions(table);
         if (wrong.isEmpty()) {
             Finding right = Finding.right(table.answer().toPlainString());
-            return new Diagnosis(right, Counts.none(), occasions, table.nothing(rates));
+            return new Diagnosis(right, Counts.none(), occasions, table.nothing(rates(table)));
         }
         Weighing weighing = weigh(table, wrong.get());
         Finding finding = finding(table, wrong.get(), weighing);
@@ -87,7 +100,7 @@ public final class SlipFinder {
     }
 
     private Weighing weigh(EventTable table, BigDecimal read) {
-        return new Weighing(Explanations.of(table, read), read, rates);
+        return new Weighing(Explanations.of(table, read), read, rates(table));
     }
 
     private Finding finding(EventTable table, BigDecimal read, Weighing weighing) {

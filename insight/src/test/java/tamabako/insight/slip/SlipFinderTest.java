@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -212,6 +213,14 @@ class SlipFinderTest {
             case 3 -> new Quotient("1", first, second, Terms.PLAIN.withPlaces(draw.between(0, 2)));
             default -> new Root("1", draw.between(2, 3), first, Terms.PLAIN.withPlaces(1));
         };
+    }
+
+    static Column in(Mode mode, String sum) {
+        return new Column("1", ((Column) problem(sum)).rows(), Terms.PLAIN.withMode(mode));
+    }
+
+    static Column called(String sum) {
+        return in(Mode.CALLED, sum);
     }
 
     static Problem problem(String sum) {
