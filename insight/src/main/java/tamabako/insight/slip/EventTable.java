@@ -46,6 +46,11 @@ public final class EventTable {
                 ProblemSlips.of(problem));
     }
 
+    /// The slips of a part of `problem`, whose answer is `answer`.
+    static EventTable ofPart(Problem problem, BigDecimal answer, int places, Events events) {
+        return new EventTable(problem, answer, places, events);
+    }
+
     /// The problem.
     public Problem problem() {
         return problem;

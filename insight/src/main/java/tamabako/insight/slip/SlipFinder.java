@@ -3,6 +3,8 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import tamabako.problems.Attempt;
+import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Mark;
 import tamabako.problems.marking.Marker;
@@ -56,6 +58,36 @@ public final class SlipFinder {
                 .orElseGet(() -> Finding.right(table.answer().toPlainString()));
     }
 
+    /// What an attempt tells: its running totals count as well where there are any.
+    public Finding find(EventTable table, Attempt attempt) {
+        return diagnose(table, attempt).finding();
+    }
+
+    /// What an attempt tells, in numbers: its running totals count as well where there are any.
+    public Diagnosis diagnose(EventTable table, Attempt attempt) {
+        return parts(table, attempt)
+                .map(parts -> new Diagnosis(
+                        finding(table, read(table, attempt.answer()).orElseThrow(), parts),
+                        slips(parts),
+                        occasions(table),
+                        parts.all()))
+                .orElseGet(() -> diagnose(table, attempt.answer()));
+    }
+
+    private Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
+        if (!(table.problem() instanceof Column column) || table.inMind()) {
+            return Optional.empty();
+        }
+        Optional<Subtotals> subtotals = Subtotals.of(column, attempt.subtotals());
+        Optional<BigDecimal> wrong =
+                read(table, attempt.answer())
+                        .filter(read -> read.compareTo(table.answer()) != 0);
+        return subtotals.isEmpty() || wrong.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new WeighedParts(subtotals.get(), wrong.get(), rates))
+                        .filter(WeighedParts::tells);
+    }
+
     /// What `written` tells, in numbers.
     public Diagnosis diagnose(EventTable table, String written) {
         Optional<BigDecimal> wrong = read(table, written);
@@ -103,7 +135,7 @@ public final class SlipFinder {
         return new Weighing(Explanations.of(table, read), read, rates(table));
     }
 
-    private Finding finding(EventTable table, BigDecimal read, Weighing weighing) {
+    private Finding finding(EventTable table, BigDecimal read, Weighed weighing) {
         List<Slip> slips =
                 new Ranking(weighing, table.places(), read.subtract(table.answer())).slips();
         return new Finding(
@@ -114,7 +146,7 @@ public final class SlipFinder {
                 weighing.two());
     }
 
-    private static Counts slips(Weighing weighing) {
+    private static Counts slips(Weighed weighing) {
         double[] kinds = new double[SlipKind.values().length];
         double[] moves = new double[Move.values().length];
         for (int i = 0; i < weighing.size(); i++) {
