@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tamabako.desk.command.CallCommand;
 import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.LaddersCommand;
 import tamabako.desk.command.MakeCommand;
@@ -27,6 +28,7 @@ import tamabako.desk.command.WorkCommand;
             DeskCommand.class,
             MakeCommand.class,
             SheetCommand.class,
+            CallCommand.class,
             ProblemsCommand.class,
             PaperCommand.class,
             LaddersCommand.class,
@@ -56,6 +58,16 @@ public final class Tamabako {
         return new CommandLine(new Tamabako())
                 .registerConverter(Locale.class, Locale::forLanguageTag)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((wrong, _) -> {
+                    CommandLine line = wrong.getCommandLine();
+                    line.getErr().println(wrong.getMessage());
+                    CommandLine.UnmatchedArgumentException.printSuggestions(wrong, line.getErr());
+                    line.getErr()
+                            .println(
+                                    "`%s --help` tells what it takes."
+                                            .formatted(line.getCommandSpec().qualifiedName()));
+                    return line.getCommandSpec().exitCodeOnInvalidInput();
+                })
                 .setExecutionExceptionHandler((failed, line, _) -> {
                     line.getErr().println(Trouble.of(failed));
                     return line.getCommandSpec().exitCodeOnInvalidInput();

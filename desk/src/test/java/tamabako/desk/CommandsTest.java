@@ -347,6 +347,16 @@ class CommandsTest {
             }
             assertThat(digits).isEqualTo(10);
         }
+        String clash = file("clash.json", "{\"rows\":4,\"digits\":1,\"minus\":4}");
+        assertThat(run("make", "--wish", clash)).isEqualTo(1);
+        String nearest =
+                err.toString()
+                        .lines()
+                        .filter(line -> line.startsWith("Nearest: {"))
+                        .findFirst()
+                        .orElseThrow();
+        String granted = file("granted.json", nearest.substring("Nearest: ".length()));
+        assertThat(run("make", "--wish", granted, "--count", "1")).isZero();
         assertThat(run("make", "--wish", file("bad.json", "{\"rowz\":4}"))).isEqualTo(2);
         assertThat(err.toString()).contains("\"rowz\" is not known");
     }

@@ -39,11 +39,27 @@ class DirectionOfKnowledgeTest {
                     "problems", List.of("frame"),
                     "insight", List.of("frame", "problems"),
                     "paper", List.of("frame", "problems"),
+                    "voice", List.of("problems"),
+                    "showing", List.of(),
                     "records", List.of("frame", "problems", "insight"),
-                    "desk", List.of("frame", "problems", "insight", "paper", "records"));
+                    "desk",
+                            List.of(
+                                    "frame",
+                                    "problems",
+                                    "insight",
+                                    "paper",
+                                    "voice",
+                                    "showing",
+                                    "records"));
 
     private static final String[] CORE = {
-        "tamabako.frame..", "tamabako.problems..", "tamabako.insight.."
+        "tamabako.frame..",
+        "tamabako.problems..",
+        "tamabako.insight..",
+        "tamabako.showing..",
+        "tamabako.voice.number..",
+        "tamabako.voice.script..",
+        "tamabako.voice.sound.."
     };
 
     /// Texts as readers and writers, for libraries that ask for them: no input or output.

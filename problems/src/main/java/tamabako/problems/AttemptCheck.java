@@ -29,8 +29,7 @@ public final class AttemptCheck {
         int subtotals = attempt.subtotals().size();
         if (subtotals > 0) {
             if (!(attempt.problem() instanceof Column column)) {
-                throw new Unreadable(
-                        "subtotals", new Reason.NoSubtotals(attempt.problem().kind()));
+                throw new Unreadable("subtotals", new Reason.NoSubtotals(attempt.problem().kind()));
             }
             if (subtotals > column.rows().size()) {
                 throw new Unreadable(
@@ -43,8 +42,7 @@ public final class AttemptCheck {
     private static int digits(Problem problem) {
         return switch (problem) {
             case Column column -> digits(column.rows());
-            case Product product ->
-                    digits(List.of(product.multiplicand(), product.multiplier()));
+            case Product product -> digits(List.of(product.multiplicand(), product.multiplier()));
             case Quotient quotient -> digits(List.of(quotient.dividend(), quotient.divisor()));
             case Root root -> digits(List.of(root.of()));
         };

@@ -22,8 +22,7 @@ final class Calibration {
         said.sort(Comparator.comparingDouble(Said::certainty));
         double error = 0;
         for (int bin = 0; bin < BINS; bin++) {
-            List<Said> in =
-                    said.subList(bin * said.size() / BINS, (bin + 1) * said.size() / BINS);
+            List<Said> in = said.subList(bin * said.size() / BINS, (bin + 1) * said.size() / BINS);
             double certainty = in.stream().mapToDouble(Said::certainty).sum();
             double so = in.stream().filter(Said::so).count();
             error += Math.abs(certainty - so);

@@ -14,8 +14,7 @@ final class HandRules {
     /// a multiple of nine.
     static SlipKind kind(Problem problem, long difference) {
         if (problem instanceof Column column) {
-            List<Long> rows =
-                    column.rows().stream().map(row -> row.longValueExact()).toList();
+            List<Long> rows = column.rows().stream().map(row -> row.longValueExact()).toList();
             for (long row : rows) {
                 if (difference == -row) {
                     return SlipKind.ROW_SKIPPED;

@@ -69,8 +69,7 @@ final class MainSlips {
 
     private void judge(int n, List<Evidence> wrong, SlipKind main) {
         MainSlip found = finder.find(wrong);
-        List<SlipKind> ranked =
-                found.likeliest().stream().map(MainSlip.Candidate::kind).toList();
+        List<SlipKind> ranked = found.likeliest().stream().map(MainSlip.Candidate::kind).toList();
         named[n].note(ranked, main);
         votes[n].note(votes(wrong), main);
         boolean right = ranked.getFirst() == main;
@@ -105,20 +104,17 @@ final class MainSlips {
         }
         double sum = all;
         double of = usual.of(main) * typical.occasions(main) / sum;
-        return usual.with(
-                kind ->
-                        Math.min(
-                                0.9,
-                                usual.of(kind)
-                                        * (kind == main ? share / of : (1 - share) / (1 - of))));
+        return usual.with(kind ->
+                Math.min(
+                        0.9,
+                        usual.of(kind) * (kind == main ? share / of : (1 - share) / (1 - of))));
     }
 
     private List<Evidence> wrong(Rates rates, int count, SplittableRandom chance) {
         List<Evidence> wrong = new ArrayList<>();
         while (wrong.size() < count) {
             List<Long> rows = plan.draw(chance);
-            OptionalLong written =
-                    ColumnPupil.writes(rows, Fate.by(rates, chance, Habit.NONE));
+            OptionalLong written = ColumnPupil.writes(rows, Fate.by(rates, chance, Habit.NONE));
             long total = rows.stream().mapToLong(Long::longValue).sum();
             if (written.isPresent() && written.getAsLong() != total) {
                 EventTable table = EventTable.of(ColumnPlan.column(rows));

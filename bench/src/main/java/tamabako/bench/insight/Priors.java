@@ -28,10 +28,9 @@ final class Priors {
         }
         double each = expected / kinds;
         return Rates.shipped()
-                .with(
-                        kind ->
-                                kind == SlipKind.NONE_KNOWN || table.occasions(kind) == 0
-                                        ? Rates.shipped().of(kind)
-                                        : Math.min(0.9, each / table.occasions(kind)));
+                .with(kind ->
+                        kind == SlipKind.NONE_KNOWN || table.occasions(kind) == 0
+                                ? Rates.shipped().of(kind)
+                                : Math.min(0.9, each / table.occasions(kind)));
     }
 }

@@ -61,10 +61,9 @@ final class Rules {
         double times = followed == 0 ? 1 : SLIPS_BESIDE_A_RULE;
         Rates rates =
                 Rates.shipped()
-                        .with(
-                                kind ->
-                                        Rates.shipped().of(kind)
-                                                * (kind == SlipKind.NONE_KNOWN ? 1 : times));
+                        .with(kind ->
+                                Rates.shipped().of(kind)
+                                        * (kind == SlipKind.NONE_KNOWN ? 1 : times));
         RuleTally answers = new RuleTally();
         int wrong = 0;
         for (int i = 0; i < MOST_PROBLEMS && wrong < WRONG[WRONG.length - 1]; i++) {

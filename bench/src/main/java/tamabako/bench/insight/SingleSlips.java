@@ -46,11 +46,9 @@ final class SingleSlips {
         }
         SlipKind kind = none.occasions().get(fatal).kind();
         Finding finding =
-                new SlipFinder(taken.apply(table))
-                        .find(table, Long.toString(written.getAsLong()));
+                new SlipFinder(taken.apply(table)).find(table, Long.toString(written.getAsLong()));
         ours.note(finding.slips().stream().map(Slip::kind).toList(), kind);
-        rules.note(
-                List.of(HandRules.kind(task.problem(), written.getAsLong() - right)), kind);
+        rules.note(List.of(HandRules.kind(task.problem(), written.getAsLong() - right)), kind);
         kinds.merge(kind, 1, Integer::sum);
     }
 

@@ -125,8 +125,7 @@ final class LineWork {
             return new Result<>(Optional.of(turning.apply(line)), Optional.empty());
         } catch (Unreadable | Unworkable fault) {
             return new Result<>(
-                    Optional.empty(),
-                    Optional.of("line " + number + ": " + fault.getMessage()));
+                    Optional.empty(), Optional.of("line " + number + ": " + fault.getMessage()));
         }
     }
 

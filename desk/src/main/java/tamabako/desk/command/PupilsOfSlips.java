@@ -54,8 +54,7 @@ final class PupilsOfSlips implements LineWork.Gathering<PupilsOfSlips.Read> {
         return new Read(
                 attempt.pupil().orElse(""),
                 manner,
-                PupilAnswer.of(
-                        tables.of(attempt.problem()), attempt.answer(), manner.shipped()));
+                PupilAnswer.of(tables.of(attempt.problem()), attempt.answer(), manner.shipped()));
     }
 
     @Override

@@ -9,6 +9,8 @@ import io.helidon.webserver.http.DirectHandlers;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.io.InputStream;
+import java.net.InetSocketAddress;
+import java.net.SocketAddress;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -28,6 +30,7 @@ final class Wire {
                         request.prologue().method().text(),
                         request.path().rawPath(),
                         request.query().rawValue(),
+                        address(request.remotePeer().address()),
                         headers(request.headers()),
                         request.content().hasEntity()
                                 ? request.content().inputStream()
@@ -58,7 +61,12 @@ final class Wire {
             String message) {
         Incoming incoming =
                 new Incoming(
-                        "GET", "/", "", headers(request.headers()), InputStream.nullInputStream());
+                        "GET",
+                        "/",
+                        "",
+                        "",
+                        headers(request.headers()),
+                        InputStream.nullInputStream());
         Outgoing outgoing = front.trouble(incoming, status.code(), "unreadable");
         var response =
                 DirectHandler.TransportResponse.builder()
@@ -68,6 +76,12 @@ final class Wire {
         outgoing.headers()
                 .forEach((name, value) -> response.header(HeaderNames.create(name), value));
         return response.build();
+    }
+
+    private static String address(SocketAddress peer) {
+        return peer instanceof InetSocketAddress place
+                ? place.getAddress().getHostAddress()
+                : String.valueOf(peer);
     }
 
     private static Function<String, Optional<String>> headers(Headers headers) {

@@ -28,7 +28,8 @@ class WordsTest {
     /// Only English has a word for one, and only readers of other languages need the trade's own.
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
-    private final Languages languages = Languages.of(List.of("work", "ladders", "papers"));
+    private final Languages languages =
+            Languages.of(List.of("work", "ladders", "papers", "classbook", "entry", "showing", "accounts"));
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
@@ -50,7 +51,7 @@ class WordsTest {
 
     @Test
     void everyLanguageHasEveryTextWithTheSamePlaces() {
-        for (String file : List.of("desk", "work", "ladders", "papers")) {
+        for (String file : List.of("desk", "work", "ladders", "papers", "classbook", "entry", "showing", "accounts")) {
             Map<String, String> english = read(file, Locale.ENGLISH);
             for (Words words : languages.all()) {
                 Map<String, String> texts = read(file, words.language());

@@ -26,12 +26,11 @@ public record MainSlip(List<Candidate> likeliest, int wrong) {
     ///
     /// @param kind the kind
     /// @param share which part of the pupil's slips it seems to make up, 0 to 1
-    /// @param logBayesFactor the natural logarithm of how many times likelier the answers are
-    ///   with it as the main slip than without any
+    /// @param logBayesFactor the natural logarithm of how many times likelier the answers are with
+    ///   it as the main slip than without any
     /// @param certainty the chance that it is the main slip, where a pupil is as likely as not to
     ///   have one and every kind is as likely as the others, 0 to 1
-    public record Candidate(
-            SlipKind kind, double share, double logBayesFactor, double certainty) {}
+    public record Candidate(SlipKind kind, double share, double logBayesFactor, double certainty) {}
 
     /// Whether the first kind stands out.
     public boolean standsOut() {

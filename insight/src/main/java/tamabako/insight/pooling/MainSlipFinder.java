@@ -80,14 +80,11 @@ public final class MainSlipFinder {
     /// slips as before.
     private Rates withShare(SlipKind kind, double usualShare, double share) {
         double others = (1 - share) / Math.max(1 - usualShare, 1e-9);
-        return usual.with(
-                one -> {
-                    double factor =
-                            one == kind
-                                    ? share / usualShare
-                                    : one == SlipKind.NONE_KNOWN ? 1 : others;
-                    return Math.min(usual.of(one) * factor, MOST);
-                });
+        return usual.with(one -> {
+            double factor =
+                    one == kind ? share / usualShare : one == SlipKind.NONE_KNOWN ? 1 : others;
+            return Math.min(usual.of(one) * factor, MOST);
+        });
     }
 
     private static double logChance(List<Evidence> wrong, Rates rates) {
@@ -114,8 +111,7 @@ public final class MainSlipFinder {
         List<Candidate> candidates = new ArrayList<>();
         for (Scored one : possible) {
             double certainty = Math.exp(one.logBayesFactor() - most) / all;
-            candidates.add(
-                    new Candidate(one.kind(), one.share(), one.logBayesFactor(), certainty));
+            candidates.add(new Candidate(one.kind(), one.share(), one.logBayesFactor(), certainty));
         }
         return candidates;
     }

@@ -7,8 +7,8 @@ import tamabako.insight.slip.SlipKind;
 
 /// How often slips are made in general, and how far pupils differ in it.
 ///
-/// A pupil's rate of a kind comes from a gamma distribution with the mean of the population and
-/// the shape given here.
+/// A pupil's rate of a kind comes from a gamma distribution with the mean of the population and the
+/// shape given here.
 ///
 /// @param rates the rates of pupils in general
 /// @param shape how alike pupils are, above 0: one pupil's rate has a standard deviation of
@@ -66,13 +66,12 @@ public record Population(Rates rates, double shape) {
             expected += rates.of(kind) * sum.occasions().of(kind);
         }
         double all = expected;
-        return rates.with(
-                kind -> {
-                    double worth = BEFORE * rates.of(kind) * sum.occasions().of(kind) / all;
-                    return worth == 0
-                            ? rates.of(kind)
-                            : (worth + sum.slips().of(kind))
-                                    / (worth / rates.of(kind) + sum.occasions().of(kind));
-                });
+        return rates.with(kind -> {
+            double worth = BEFORE * rates.of(kind) * sum.occasions().of(kind) / all;
+            return worth == 0
+                    ? rates.of(kind)
+                    : (worth + sum.slips().of(kind))
+                            / (worth / rates.of(kind) + sum.occasions().of(kind));
+        });
     }
 }

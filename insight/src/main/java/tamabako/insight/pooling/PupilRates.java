@@ -37,11 +37,10 @@ public final class PupilRates {
     private static Rates counted(Population population, Evidence.Sum sum) {
         double shape = population.shape();
         Rates usual = population.rates();
-        return usual.with(
-                kind ->
-                        Math.min(
-                                MOST,
-                                (shape + sum.slips().of(kind))
-                                        / (shape / usual.of(kind) + sum.occasions().of(kind))));
+        return usual.with(kind ->
+                Math.min(
+                        MOST,
+                        (shape + sum.slips().of(kind))
+                                / (shape / usual.of(kind) + sum.occasions().of(kind))));
     }
 }

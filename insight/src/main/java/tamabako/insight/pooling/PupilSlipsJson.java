@@ -50,8 +50,7 @@ public final class PupilSlipsJson {
         Arrays.stream(SlipKind.values())
                 .filter(kind -> slips.sum().slips().of(kind) >= WORTH_TELLING)
                 .sorted(
-                        Comparator.comparingDouble(
-                                        (SlipKind kind) -> slips.sum().slips().of(kind))
+                        Comparator.comparingDouble((SlipKind kind) -> slips.sum().slips().of(kind))
                                 .reversed())
                 .forEach(kind -> kinds.add(of(kind, slips)));
         rules(slips.rules(), node);

@@ -68,8 +68,7 @@ public record LastingRules(double none, List<Candidate> likeliest) {
         return new LastingRules(
                 none / sum,
                 candidates.stream()
-                        .map(one ->
-                                new Candidate(one.rule(), one.chance() / sum, one.followed()))
+                        .map(one -> new Candidate(one.rule(), one.chance() / sum, one.followed()))
                         .sorted(Comparator.comparingDouble(Candidate::chance).reversed())
                         .limit(MOST)
                         .toList());

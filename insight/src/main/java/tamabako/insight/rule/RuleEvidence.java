@@ -36,11 +36,10 @@ public final class RuleEvidence {
     public static RuleEvidence of(ColumnAnswer column, Rates usual) {
         return new RuleEvidence(
                 column,
-                usual.with(
-                        kind ->
-                                kind == SlipKind.NONE_KNOWN
-                                        ? usual.of(kind)
-                                        : usual.of(kind) * SLIPS_BESIDE_A_RULE));
+                usual.with(kind ->
+                        kind == SlipKind.NONE_KNOWN
+                                ? usual.of(kind)
+                                : usual.of(kind) * SLIPS_BESIDE_A_RULE));
     }
 
     private void weigh(int rule, Ways ways, ColumnAnswer.Slips slips) {
@@ -49,8 +48,7 @@ public final class RuleEvidence {
             met[rule] |= ways.followed(way) > 0;
             double chance = ways.times(way) * slips.lead(ways.total(way));
             for (int i = 0; i < chances.length && chance > 0; i++) {
-                chances[i] +=
-                        chance * Following.chance(i, ways.followed(way), ways.refused(way));
+                chances[i] += chance * Following.chance(i, ways.followed(way), ways.refused(way));
             }
         }
         for (int i = 0; i < chances.length; i++) {
@@ -63,8 +61,8 @@ public final class RuleEvidence {
         return answer;
     }
 
-    /// The logarithm of the answer's chance under a rule, by its number, followed as often as
-    /// value `i` of [Following] says.
+    /// The logarithm of the answer's chance under a rule, by its number, followed as often as value
+    /// `i` of [Following] says.
     double log(int rule, int i) {
         return logs[rule * Following.values() + i];
     }

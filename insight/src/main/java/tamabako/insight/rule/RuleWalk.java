@@ -1,7 +1,7 @@
 package tamabako.insight.rule;
 
-/// A column worked by a pupil who follows one wrong rule at some of the occasions for it: every
-/// way in which that can go.
+/// A column worked by a pupil who follows one wrong rule at some of the occasions for it: every way
+/// in which that can go.
 ///
 /// Ways on which a rod has nothing to borrow from end without an answer.
 final class RuleWalk {

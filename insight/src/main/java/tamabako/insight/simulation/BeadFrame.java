@@ -81,8 +81,7 @@ final class BeadFrame {
         if (rod + 1 >= RODS) {
             throw new Stuck();
         }
-        if (!forgets(false, carried)
-                && !fate.falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
+        if (!forgets(false, carried) && !fate.falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
             take(row, rod + 1, 1, true);
         }
         int complement = 10 - digit;

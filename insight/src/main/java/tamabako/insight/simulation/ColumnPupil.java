@@ -1,10 +1,9 @@
 package tamabako.insight.simulation;
 
-import tamabako.insight.slip.SlipKind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil who reads, works and writes a column of whole rows one after another, and
 /// slips where fate will have it. What comes after a slip is done well, on the frame as it then is.

@@ -1,8 +1,7 @@
 package tamabako.insight.simulation;
 
-import tamabako.insight.slip.SlipKind;
-
 import java.util.OptionalLong;
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil who multiplies two whole numbers, the multiplicand's last digit first, and
 /// slips where fate will have it.

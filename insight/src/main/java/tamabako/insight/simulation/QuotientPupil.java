@@ -1,8 +1,7 @@
 package tamabako.insight.simulation;
 
-import tamabako.insight.slip.SlipKind;
-
 import java.util.OptionalLong;
+import tamabako.insight.slip.SlipKind;
 
 /// A simulated pupil who divides two whole numbers digit by digit and slips where fate will have
 /// it.

@@ -1,5 +1,5 @@
-/// Simulated pupils, who read, work and write one thing after another and slip where chance has
-/// it, bead by bead: what comes after a slip is done well, on the frame as it then is.
+/// Simulated pupils, who read, work and write one thing after another and slip where chance has it,
+/// bead by bead: what comes after a slip is done well, on the frame as it then is.
 ///
 /// They are written from the rules of the bead alone, apart from the slip finder, which is tried on
 /// them: the finder knows what each slip changes, these pupils only what each hand does.

@@ -88,8 +88,7 @@ class PoolingTest {
     /// says what was wrong in any answer.
     @Test
     void thePopulationsRatesAreLearnedFromAnswersAlone() {
-        Rates truth =
-                USUAL.with(SlipKind.ROW_SKIPPED, 0.012).with(SlipKind.DIGIT_MISREAD, 0.00005);
+        Rates truth = USUAL.with(SlipKind.ROW_SKIPPED, 0.012).with(SlipKind.DIGIT_MISREAD, 0.00005);
         List<Evidence> answers = answers(truth, 2_500, new Draw(11));
 
         Rates learned = Population.shipped().learnedFrom(answers).rates();
@@ -102,8 +101,7 @@ class PoolingTest {
 
     @Test
     void aFewAnswersHardlyMoveThePopulation() {
-        Rates learned =
-                Population.shipped().learnedFrom(answers(USUAL, 10, new Draw(5))).rates();
+        Rates learned = Population.shipped().learnedFrom(answers(USUAL, 10, new Draw(5))).rates();
 
         for (SlipKind kind : SlipKind.values()) {
             assertThat(learned.of(kind))
@@ -143,8 +141,7 @@ class PoolingTest {
     void certaintiesSumToLessThanOneBecauseThereMayBeNoMainSlip() {
         MainSlip main = main(USUAL, new Draw(2));
 
-        double sum =
-                main.likeliest().stream().mapToDouble(MainSlip.Candidate::certainty).sum();
+        double sum = main.likeliest().stream().mapToDouble(MainSlip.Candidate::certainty).sum();
         assertThat(sum).isBetween(0.0, 1.0);
         assertThat(main.likeliest())
                 .isSortedAccordingTo(

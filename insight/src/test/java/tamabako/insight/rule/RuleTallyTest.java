@@ -100,8 +100,7 @@ class RuleTallyTest {
 
     private static RuleEvidence evidence(List<Long> rows, long written) {
         EventTable table = EventTable.of(column(rows));
-        return RuleEvidence.of(
-                ColumnAnswer.of(table, Long.toString(written)).orElseThrow(), RATES);
+        return RuleEvidence.of(ColumnAnswer.of(table, Long.toString(written)).orElseThrow(), RATES);
     }
 
     private static Column column(List<Long> rows) {

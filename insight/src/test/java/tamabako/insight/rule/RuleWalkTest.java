@@ -28,14 +28,16 @@ class RuleWalkTest {
 
         assertThat(new HashSet<>(rules)).hasSameSizeAs(rules).hasSize(118);
         assertThat(rules.stream().map(LastingRule::word).distinct()).hasSameSizeAs(rules);
-        assertThat(rules).extracting(LastingRule::word).contains(
-                "add-ten-complement-6-by-6",
-                "take-ten-complement-4-by-0",
-                "take-ten-complement-7-reversed",
-                "add-five-complement-3-by-0",
-                "add-five-bead-3",
-                "take-carry",
-                "add-running-carry");
+        assertThat(rules)
+                .extracting(LastingRule::word)
+                .contains(
+                        "add-ten-complement-6-by-6",
+                        "take-ten-complement-4-by-0",
+                        "take-ten-complement-7-reversed",
+                        "add-five-complement-3-by-0",
+                        "add-five-bead-3",
+                        "take-carry",
+                        "add-running-carry");
     }
 
     /// Tochio's rule for 4: take 10, put back 6. A pupil who puts back 4 turns 12 - 4 into 6.
@@ -69,8 +71,9 @@ class RuleWalkTest {
                         }
                     }
                     if (written.isPresent()) {
-                        assertThat(always).as(rule + " " + rows).containsExactly(
-                                written.getAsLong());
+                        assertThat(always)
+                                .as(rule + " " + rows)
+                                .containsExactly(written.getAsLong());
                     }
                 });
     }

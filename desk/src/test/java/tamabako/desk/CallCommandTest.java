@@ -1,0 +1,79 @@
+package tamabako.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CallCommandTest {
+
+    @TempDir Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String problems, String... options) throws IOException {
+        String[] arguments = new String[options.length + 2];
+        arguments[0] = "call";
+        arguments[1] = Files.writeString(folder.resolve("sums.txt"), problems).toString();
+        System.arraycopy(options, 0, arguments, 2, options.length);
+        return Tamabako.commandLine()
+                .setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    /// The call of wakumusu.com, answer 310.
+    @Test
+    void thePublishedCallIsPrintedAsItIsCalled() throws IOException {
+        assertThat(run("19+80+761-456-94\n", "--lang", "ja")).isZero();
+
+        assertThat(out.toString())
+                .isEqualTo(
+                        """
+                        # 1
+                        願いましては\tねがいましては
+                        19円なり\tじゅう きゅう えん なり
+                        80円なり\tはちじゅう えん なり
+                        761円なり\tななひゃく ろくじゅう いち えん なり
+                        引いては、456円なり\tひいては, よんひゃく ごじゅう ろく えん なり
+                        94円では\tきゅうじゅう よん えん では
+                        = 310円\tさんびゃく じゅう えん
+
+                        """);
+    }
+
+    @Test
+    void theSameCallAsJson() throws IOException {
+        assertThat(run("19-7\n", "--as", "json", "--unit", "USD")).isZero();
+
+        JsonNode call = new ObjectMapper().readTree(out.toString());
+        assertThat(call.at("/opening/said").asText()).isEqualTo("starting with");
+        assertThat(call.at("/rows/1/shown").asText()).isEqualTo("minus $7, that's all");
+        assertThat(call.at("/rows/1/said").asText()).isEqualTo("minus seven dollars, that's all");
+        assertThat(call.at("/answer/shown").asText()).isEqualTo("$12");
+    }
+
+    @Test
+    void whatCannotBeCalledIsNamedAndTheRestIsDone() throws IOException {
+        assertThat(run("12345678901234567+1\n3*4\n5+6\n")).isEqualTo(1);
+
+        assertThat(err.toString())
+                .contains("problem 1: Row 1 has 17 digits")
+                .contains("problem 2: a product cannot be called");
+        assertThat(out.toString()).startsWith("# 3").contains("eleven");
+    }
+
+    @Test
+    void aLanguageThatNobodyCallsInIsRefused() throws IOException {
+        assertThat(run("1+2\n", "--lang", "tlh")).isEqualTo(2);
+        assertThat(err.toString()).contains("Choose en-US, en-GB or ja");
+    }
+}

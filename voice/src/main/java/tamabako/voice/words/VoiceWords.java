@@ -1,0 +1,42 @@
+package tamabako.voice.words;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import tamabako.voice.script.Unsayable;
+
+/// Says the reasons of this module in one language: what, where, and how to mend it.
+public final class VoiceWords {
+
+    private final ResourceBundle texts;
+
+    private VoiceWords(ResourceBundle texts) {
+        this.texts = texts;
+    }
+
+    /// The words of `language`, or English where it has no file.
+    public static VoiceWords of(Locale language) {
+        ResourceBundle.Control noFallback =
+                ResourceBundle.Control.getNoFallbackControl(
+                        ResourceBundle.Control.FORMAT_PROPERTIES);
+        Locale known = language.getLanguage().equals("ja") ? Locale.JAPANESE : Locale.ENGLISH;
+        return new VoiceWords(
+                ResourceBundle.getBundle("tamabako.voice.words.words", known, noFallback));
+    }
+
+    /// Why a column cannot be called.
+    public String say(Unsayable reason) {
+        return switch (reason) {
+            case Unsayable.TooLong(int row, int digits, int most) ->
+                    say("too-long", row, digits, most);
+            case Unsayable.TooFine(int row, String unit, int places) ->
+                    say("too-fine", row, unit, places);
+            case Unsayable.UnknownUnit(String unit) -> say("unknown-unit", unit);
+            case Unsayable.NoSuchWording(var wording) -> say("no-such-wording", wording.word());
+        };
+    }
+
+    private String say(String key, Object... values) {
+        return new MessageFormat(texts.getString(key), Locale.ROOT).format(values);
+    }
+}

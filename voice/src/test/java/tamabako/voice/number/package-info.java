@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.voice.number;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.voice.script;
+
+import org.jspecify.annotations.NullMarked;
