@@ -36,12 +36,15 @@ public final class OpenDesk implements AutoCloseable {
 
     private final Path file;
     private final ClassBook book;
+    private final OpenRooms rooms;
     private final DeskServer server;
     private final AccountDoor door;
 
-    private OpenDesk(Path file, ClassBook book, DeskServer server, AccountDoor door) {
+    private OpenDesk(
+            Path file, ClassBook book, OpenRooms rooms, DeskServer server, AccountDoor door) {
         this.file = file;
         this.book = book;
+        this.rooms = rooms;
         this.server = server;
         this.door = door;
     }
@@ -78,8 +81,9 @@ public final class OpenDesk implements AutoCloseable {
             Reach reach = address.isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
             Clock clock = Clock.systemUTC();
             AccountDoor door = new AccountDoor(book, reach, withoutPasswords, clock);
-            DeskServer server = DeskServer.start(address, port, pages(book, door), door);
-            return new OpenDesk(file, book, server, door);
+            OpenRooms rooms = new OpenRooms(book);
+            DeskServer server = DeskServer.start(address, port, pages(book, door, rooms), door);
+            return new OpenDesk(file, book, rooms, server, door);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -91,7 +95,7 @@ public final class OpenDesk implements AutoCloseable {
         return folder.resolve(BOOK);
     }
 
-    private static List<Routes> pages(ClassBook book, AccountDoor door) {
+    private static List<Routes> pages(ClassBook book, AccountDoor door, OpenRooms rooms) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
@@ -106,6 +110,7 @@ public final class OpenDesk implements AutoCloseable {
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
                 new ShowingPages(book, chance::nextLong),
+                rooms.pages(),
                 new WorkPages());
     }
 
@@ -136,7 +141,9 @@ public final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
+        rooms.letGo();
         server.close();
+        rooms.close();
         book.close();
     }
 }

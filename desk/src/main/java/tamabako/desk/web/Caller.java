@@ -9,7 +9,9 @@ import java.util.Optional;
 ///   server's
 /// @param encrypted whether it came by HTTPS, as far as the desk was told
 /// @param cookies the cookies it carried
-public record Caller(String address, boolean encrypted, Map<String, String> cookies) {
+/// @param host the name and port under which it sees the desk
+public record Caller(
+        String address, boolean encrypted, Map<String, String> cookies, String host) {
 
     public Caller {
         cookies = Map.copyOf(cookies);
@@ -18,6 +20,11 @@ public record Caller(String address, boolean encrypted, Map<String, String> cook
     /// Whether it came from this computer itself.
     public boolean isThisComputer() {
         return address.startsWith("127.") || address.equals("0:0:0:0:0:0:0:1");
+    }
+
+    /// Someone who sees the desk under this computer's own name.
+    public Caller(String address, boolean encrypted, Map<String, String> cookies) {
+        this(address, encrypted, cookies, "localhost");
     }
 
     /// The value of that cookie, if it came.

@@ -66,7 +66,8 @@ public final class DeskServer implements AutoCloseable {
                         .shutdownHook(false)
                         .shutdownGracePeriod(Duration.ofSeconds(2))
                         .idleConnectionTimeout(Duration.ofMinutes(1))
-                        .maxTcpConnections(2_000)
+                        // Each of up to 10,000 seats listens on one connection and sends on another.
+                        .maxTcpConnections(24_000)
                         .protocolsDiscoverServices(false)
                         .addProtocol(
                                 Http1Config.builder()

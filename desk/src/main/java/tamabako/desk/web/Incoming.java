@@ -40,7 +40,7 @@ record Incoming(
         }
         boolean encrypted =
                 header("X-Forwarded-Proto").orElse("").toLowerCase(Locale.ROOT).equals("https");
-        return new Caller(address, encrypted, cookies);
+        return new Caller(address, encrypted, cookies, header("Host").orElse("localhost"));
     }
 
     /// The verb; HEAD is a GET whose body is left out on the wire.

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /// Makes a reply ready for the wire: renders its template and puts the headers on.
 final class Printer {
@@ -40,6 +41,13 @@ final class Printer {
             case Reply.SeeOther(String address, Map<String, String> headers) ->
                     new Outgoing(303, headers(headers), new byte[0], false)
                             .with(Map.of("Location", address));
+            case Reply.Flow(String type, Reply.Flowing flowing) ->
+                    new Outgoing(
+                            200,
+                            headers(Map.of("Content-Type", type)),
+                            new byte[0],
+                            false,
+                            Optional.of(flowing));
             case Reply.Bytes(int status, String type, Map<String, String> headers, byte[] bytes) ->
                     new Outgoing(status, headers(headers), bytes, false)
                             .with(Map.of("Content-Type", type));

@@ -47,7 +47,7 @@ public record Request(
                 words,
                 here,
                 new Who.AtThisComputer(),
-                new Caller("", false, Map.of()));
+                new Caller("", false, Map.of(), "localhost"));
     }
 
     /// The part of the address that the route's pattern names so.

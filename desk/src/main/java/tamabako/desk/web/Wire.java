@@ -8,7 +8,11 @@ import io.helidon.http.Status;
 import io.helidon.webserver.http.DirectHandlers;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import io.helidon.webserver.CloseConnectionException;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.InetSocketAddress;
 import java.net.SocketAddress;
 import java.util.Optional;
@@ -42,7 +46,19 @@ final class Wire {
         if (outgoing.goodbye()) {
             response.header(HeaderNames.CONNECTION, "close");
         }
-        response.send(outgoing.bytes());
+        if (outgoing.flowing().isPresent() && !incoming.method().equals("HEAD")) {
+            flow(outgoing.flowing().get(), response);
+        } else {
+            response.send(outgoing.bytes());
+        }
+    }
+
+    private static void flow(Reply.Flowing flowing, ServerResponse response) {
+        try (OutputStream out = response.outputStream()) {
+            flowing.write(out);
+        } catch (IOException | UncheckedIOException gone) {
+            throw new CloseConnectionException("The visitor is gone.", gone);
+        }
     }
 
     /// Answers what the library refuses before it reaches a route: a request line or headers that
