@@ -171,7 +171,9 @@ class CommandsTest {
                                 + attempt.formatted("12", "8", "0.01", "goro")
                                 + attempt.formatted("12", "8", "4", "aoi")
                                 + attempt.formatted("53", "47", "5", "goro")
-                                + attempt.formatted("53", "?", "5", "goro"));
+                                + attempt.formatted("53", "?", "5", "goro")
+                                + "{\"problem\":{\"kind\":\"column\",\"rows\":[\"34\",\"78\"],"
+                                + "\"mode\":\"called\"},\"answer\":\"12\",\"pupil\":\"goro\"}");
 
         assertThat(run("slips", "--pupils", attempts)).isEqualTo(1);
 
@@ -179,7 +181,9 @@ class CommandsTest {
         List<JsonNode> lines = lines();
         assertThat(lines)
                 .extracting(line -> line.get("pupil").asText())
-                .containsExactly("aoi", "goro");
+                .containsExactly("aoi", "goro", "goro");
+        assertThat(lines.get(2).get("work").asText()).isEqualTo("mind");
+        assertThat(lines.get(2).get("main").get("slip").asText()).isEqualTo("carry-lost");
         assertThat(lines.get(0).has("main")).isFalse();
         JsonNode goro = lines.get(1);
         assertThat(goro.get("answers").asInt()).isEqualTo(3);

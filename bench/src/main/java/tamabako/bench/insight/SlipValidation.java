@@ -37,6 +37,9 @@ public final class SlipValidation {
         if (asked.isEmpty() || asked.contains("free")) {
             validation.free(4_000);
         }
+        if (asked.isEmpty() || asked.contains("totals")) {
+            validation.totals(3_000);
+        }
         if (asked.isEmpty() || asked.contains("main")) {
             validation.mainSlips(500);
         }
@@ -49,6 +52,19 @@ public final class SlipValidation {
         row(FreeSlips.head());
         for (ColumnPlan plan : PLANS) {
             row(new FreeSlips(plan).work(wrong, new SplittableRandom(SEED)).line());
+        }
+    }
+
+    private void totals(int trials) {
+        row(Totals.head());
+        for (ColumnPlan plan : PLANS.subList(0, 3)) {
+            for (int every : new int[] {5, 1}) {
+                Totals totals = new Totals(plan, every);
+                row(totals.work(trials, new SplittableRandom(SEED)).line());
+                if (System.getProperty("confusions") != null) {
+                    totals.named().forEach((made, named) -> row("%s: %s", made, named));
+                }
+            }
         }
     }
 

@@ -72,8 +72,7 @@ public final class SlipsCommand implements Callable<Integer> {
         public Optional<String> turn(String line) {
             Attempt attempt = AttemptCheck.checked(AttemptJson.parse(line));
             return Optional.of(
-                    SlipJson.of(finder.find(tables.of(attempt.problem()), attempt.answer()))
-                            .toString());
+                    SlipJson.of(finder.find(tables.of(attempt.problem()), attempt)).toString());
         }
 
         @Override

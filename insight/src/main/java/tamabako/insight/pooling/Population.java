@@ -35,7 +35,12 @@ public record Population(Rates rates, double shape) {
     /// Pupils as the shipped rates have them. They are assumptions: no count of slips has been
     /// published.
     public static Population shipped() {
-        return new Population(Rates.shipped(), USUAL_SHAPE);
+        return of(Rates.shipped());
+    }
+
+    /// Pupils with these rates in the mean.
+    public static Population of(Rates rates) {
+        return new Population(rates, USUAL_SHAPE);
     }
 
     /// This population with its rates learned from `answers`, right ones too, by the EM algorithm.

@@ -33,11 +33,12 @@ public final class PupilSlipsJson {
     private PupilSlipsJson() {}
 
     /// One pupil's slips as one object; `pupil` is left out where it is empty.
-    public static ObjectNode of(String pupil, PupilSlips slips) {
+    public static ObjectNode of(String pupil, Manner manner, PupilSlips slips) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         if (!pupil.isEmpty()) {
             node.put("pupil", pupil);
         }
+        node.put("work", manner.word());
         node.put("answers", slips.answers());
         node.put("wrong", slips.wrong());
         node.put("notRead", slips.notRead());

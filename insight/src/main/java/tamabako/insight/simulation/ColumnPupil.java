@@ -1,5 +1,6 @@
 package tamabako.insight.simulation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import tamabako.insight.slip.SlipKind;
@@ -20,15 +21,25 @@ public final class ColumnPupil {
 
     /// What the pupil writes; nothing if the beads run out on the way.
     public static OptionalLong writes(List<Long> rows, Fate fate) {
+        List<Long> totals = writesTotals(rows, fate);
+        return totals.isEmpty() ? OptionalLong.empty() : OptionalLong.of(totals.getLast());
+    }
+
+    /// What stands on the frame after each row but the last, and then the answer as it is written;
+    /// nothing if the beads run out on the way.
+    public static List<Long> writesTotals(List<Long> rows, Fate fate) {
         ColumnPupil pupil = new ColumnPupil(rows, fate);
+        List<Long> totals = new ArrayList<>();
         try {
             for (int i = 0; i < rows.size(); i++) {
                 pupil.row(i);
+                totals.add(pupil.frame.read());
             }
         } catch (BeadFrame.Stuck _) {
-            return OptionalLong.empty();
+            return List.of();
         }
-        return OptionalLong.of(new Pencil(fate).writes(pupil.frame.read()));
+        totals.set(rows.size() - 1, new Pencil(fate).writes(totals.getLast()));
+        return totals;
     }
 
     private void row(int i) {

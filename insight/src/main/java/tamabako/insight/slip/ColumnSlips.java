@@ -7,21 +7,38 @@ final class ColumnSlips {
     private static final double PLUS_AFTER_MINUS = 0.3;
 
     private final FastColumn column;
+    private final long[] all;
+    private final int first;
     private final int lowest;
     private final Events events;
 
     /// @param lowest the power of ten of the rows' last place
     ColumnSlips(FastColumn column, int lowest, Events events) {
+        this(column, column.rows(), 0, lowest, events);
+    }
+
+    /// The slips in a part of a column, begun on a frame that shows the part's first row.
+    ///
+    /// @param all the rows of the whole column
+    ColumnSlips(FastColumn column, long[] all, int lowest, Events events) {
+        this(column, all, 1, lowest, events);
+    }
+
+    private ColumnSlips(FastColumn column, long[] all, int first, int lowest, Events events) {
         this.column = column;
+        this.all = all;
+        this.first = first;
         this.lowest = lowest;
         this.events = events;
     }
 
     /// Adds the slips of hand, eye and rows, and those of reading a total below zero.
     void add() {
-        new BeadSlips(column.log(), lowest, Effect.ADDED, events).add();
-        for (int i = 0; i < column.rows().length; i++) {
-            new ReadingSlips(Code.row(i + 1), lowest, Effect.ADDED, events).add(row(i));
+        boolean empty = first == column.rows().length;
+        int step = empty ? column.log().size() : column.stepsBefore(first);
+        new BeadSlips(column.log(), step, lowest, Effect.ADDED, events).add();
+        for (int i = first; i < column.rows().length; i++) {
+            new ReadingSlips(where(i), lowest, false, Effect.ADDED, events).add(row(i));
             neighbourRods(i);
             wholeRow(i);
             sign(i);
@@ -30,6 +47,15 @@ final class ColumnSlips {
         if (column.lent() != 0) {
             new ComplementSlips(column.lent(), column.lent() - column.shown(), events).add();
         }
+    }
+
+    private int where(int i) {
+        return Code.row(number(i) + 1);
+    }
+
+    /// The number of row `i` in the whole column, from 0.
+    private int number(int i) {
+        return column.rowsBefore() + i;
     }
 
     private long row(int i) {
@@ -63,12 +89,12 @@ final class ColumnSlips {
     }
 
     private long coded(Way way, int i, int place, int digit) {
-        return Code.with(Code.of(way, Code.row(i + 1), place + lowest), digit);
+        return Code.with(Code.of(way, where(i), place + lowest), digit);
     }
 
     private void wholeRow(int i) {
         long row = row(i);
-        int where = Code.row(i + 1);
+        int where = where(i);
         int mark = events.mark();
         events.add(90 * row, Code.of(Way.ROW_ONE_ROD_LEFT, where));
         // The last digit falls right of the unit rod, where it is not read.
@@ -79,10 +105,10 @@ final class ColumnSlips {
     }
 
     private void sign(int i) {
-        int where = Code.row(i + 1);
+        int where = where(i);
         if (row(i) < 0) {
             events.add(-20 * row(i), Code.of(Way.MINUS_READ_AS_PLUS, where), 1);
-        } else if (i > 0 && row(i - 1) < 0) {
+        } else if (number(i) > 0 && all[number(i) - 1] < 0) {
             long code = Code.of(Way.PLUS_READ_AS_MINUS, where);
             events.add(-20 * row(i), code, PLUS_AFTER_MINUS);
         }
@@ -93,11 +119,11 @@ final class ColumnSlips {
         int length = Tens.length(Math.abs(row(i)));
         int mark = events.mark();
         for (int place = 0; place + 1 < length; place++) {
-            if (i > 0) {
-                jump(Way.LINE_JUMP_ABOVE, i, i - 1, place);
+            if (number(i) > 0) {
+                jump(Way.LINE_JUMP_ABOVE, i, number(i) - 1, place);
             }
-            if (i + 1 < column.rows().length) {
-                jump(Way.LINE_JUMP_BELOW, i, i + 1, place);
+            if (number(i) + 1 < all.length) {
+                jump(Way.LINE_JUMP_BELOW, i, number(i) + 1, place);
             }
         }
         events.share(mark, 1);
@@ -105,8 +131,8 @@ final class ColumnSlips {
 
     private void jump(Way way, int i, int other, int place) {
         long below = Tens.power(place + 1);
-        long change = Math.abs(row(other)) % below - Math.abs(row(i)) % below;
+        long change = Math.abs(all[other]) % below - Math.abs(row(i)) % below;
         int sign = row(i) < 0 ? -1 : 1;
-        events.add(10L * sign * change, Code.of(way, Code.row(i + 1), place + lowest));
+        events.add(10L * sign * change, Code.of(way, where(i), place + lowest));
     }
 }

@@ -3,6 +3,7 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.OptionalLong;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 
 /// The single slips of one problem, grouped by how far off they leave the answer.
@@ -45,9 +46,19 @@ public final class EventTable {
                 ProblemSlips.of(problem));
     }
 
+    /// The slips of a part of `problem`, whose answer is `answer`.
+    static EventTable ofPart(Problem problem, BigDecimal answer, int places, Events events) {
+        return new EventTable(problem, answer, places, events);
+    }
+
     /// The problem.
     public Problem problem() {
         return problem;
+    }
+
+    /// Whether it is worked in the head, shown or called, and not on the frame.
+    public boolean inMind() {
+        return problem.terms().mode() != Mode.FRAME;
     }
 
     /// The right answer.

@@ -9,7 +9,9 @@ final class FastColumn {
 
     private final long[] rows;
     private final int unitRod;
+    private final int rowsBefore;
     private final long[] frameBefore;
+    private final int[] stepsBefore;
     private final FastHand hand = new FastHand();
     private long shown;
     private int loan = NO_LOAN;
@@ -17,12 +19,35 @@ final class FastColumn {
     /// @param rows the rows in units of their last place
     /// @param unitRod how many decimal places they have
     FastColumn(long[] rows, int unitRod) {
+        this(rows, unitRod, 0);
+    }
+
+    private FastColumn(long[] rows, int unitRod, int rowsBefore) {
         this.rows = rows;
         this.unitRod = unitRod;
+        this.rowsBefore = rowsBefore;
         this.frameBefore = new long[rows.length];
+        this.stepsBefore = new int[rows.length];
         for (int i = 0; i < rows.length; i++) {
             work(i);
         }
+    }
+
+    /// A part of a column: `rows` begins with what the frame shows before it.
+    ///
+    /// @param rowsBefore one less than the number of rows before the part
+    static FastColumn from(long[] rows, int unitRod, int rowsBefore) {
+        return new FastColumn(rows, unitRod, rowsBefore);
+    }
+
+    /// How many rows of the column stand before the first one here.
+    int rowsBefore() {
+        return rowsBefore;
+    }
+
+    /// How many steps were made before row `i`, from 0.
+    int stepsBefore(int i) {
+        return stepsBefore[i];
     }
 
     StepLog log() {
@@ -49,7 +74,8 @@ final class FastColumn {
     }
 
     private void work(int i) {
-        int where = Code.row(i + 1);
+        int where = Code.row(Math.max(0, rowsBefore + i + 1));
+        stepsBefore[i] = hand.log().size();
         if (shown + rows[i] < 0) {
             borrowFor(rows[i], where);
         }

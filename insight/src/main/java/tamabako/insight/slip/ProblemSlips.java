@@ -6,6 +6,7 @@ import java.util.Optional;
 import tamabako.frame.Cause;
 import tamabako.frame.Rounding;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -72,7 +73,16 @@ final class ProblemSlips {
             return;
         }
         long[] units = rows.stream().mapToLong(row -> units(row, places)).toArray();
-        new ColumnSlips(new FastColumn(units, places), -places, events).add();
+        FastColumn worked = new FastColumn(units, places);
+        if (mode() == Mode.FRAME) {
+            new ColumnSlips(worked, -places, events).add();
+        } else {
+            new MindSlips(worked, -places, mode() == Mode.CALLED, events).add();
+        }
+    }
+
+    private Mode mode() {
+        return problem.terms().mode();
     }
 
     private void add(Product product) {
@@ -91,6 +101,7 @@ final class ProblemSlips {
                         units(product.multiplicand()),
                         units(product.multiplier()),
                         -first - second,
+                        mode(),
                         reader.effectOn(exact.get().units()),
                         events);
         slips.addOperands(first);
@@ -129,25 +140,24 @@ final class ProblemSlips {
         long worked = dividend / divisor;
         Effect effect = new Reader(more, quotient.rounding()).effectOn(worked);
         QuotientSlips slips = new QuotientSlips(dividend, divisor, -places - more, effect, events);
-        slips.add();
+        slips.add(mode());
+        OperandSlips operands = new OperandSlips(mode(), events);
         int first = places(quotient.dividend());
         int second = places(quotient.divisor());
         long ofDividend = dividend / units(quotient.dividend());
         long ofDivisor = divisor / units(quotient.divisor());
-        OperandSlips.add(
+        operands.add(
                 Cause.Operand.DIVIDEND,
                 units(quotient.dividend()),
                 -first,
-                change -> slips.tenthsOfDividend(change * ofDividend),
-                events);
-        OperandSlips.add(
+                change -> slips.tenthsOfDividend(change * ofDividend));
+        operands.add(
                 Cause.Operand.DIVISOR,
                 units(quotient.divisor()),
                 -second,
                 change -> {
                     long changed = divisor + change * ofDivisor;
                     return changed <= 0 ? 0 : effect.tenths(dividend / changed - worked);
-                },
-                events);
+                });
     }
 }

@@ -1,6 +1,7 @@
 package tamabako.insight.slip;
 
 import tamabako.frame.Cause;
+import tamabako.problems.Mode;
 
 /// The slips that can be made in a product: multiplicand digits from the last, multiplier digits
 /// from the first, every partial product two rods wide.
@@ -16,12 +17,20 @@ final class ProductSlips {
     private final long multiplicand;
     private final long multiplier;
     private final int lowest;
+    private final Mode mode;
     private final Effect effect;
     private final Events events;
 
     /// @param lowest the power of ten of the exact product's last place
     /// @param effect what a change of the exact product does to the answer
-    ProductSlips(long multiplicand, long multiplier, int lowest, Effect effect, Events events) {
+    ProductSlips(
+            long multiplicand,
+            long multiplier,
+            int lowest,
+            Mode mode,
+            Effect effect,
+            Events events) {
+        this.mode = mode;
         this.multiplicand = multiplicand;
         this.multiplier = multiplier;
         this.lowest = lowest;
@@ -35,8 +44,9 @@ final class ProductSlips {
     void addOperands(int places) {
         Effect first = change -> effect.tenths(change * multiplier);
         Effect second = change -> effect.tenths(change * multiplicand);
-        OperandSlips.add(Cause.Operand.MULTIPLICAND, multiplicand, -places, first, events);
-        OperandSlips.add(Cause.Operand.MULTIPLIER, multiplier, lowest + places, second, events);
+        OperandSlips operands = new OperandSlips(mode, events);
+        operands.add(Cause.Operand.MULTIPLICAND, multiplicand, -places, first);
+        operands.add(Cause.Operand.MULTIPLIER, multiplier, lowest + places, second);
     }
 
     /// Adds the slips of working.
@@ -50,7 +60,12 @@ final class ProductSlips {
                 run(first, i);
             }
         }
-        new BeadSlips(work(multiplicand, multiplier), lowest, effect, events).add();
+        StepLog log = work(multiplicand, multiplier);
+        if (mode == Mode.FRAME) {
+            new BeadSlips(log, lowest, effect, events).add();
+        } else {
+            MindSlips.carriesLost(log, lowest, effect, events);
+        }
         zeros();
     }
 

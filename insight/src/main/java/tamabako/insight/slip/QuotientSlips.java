@@ -1,5 +1,7 @@
 package tamabako.insight.slip;
 
+import tamabako.problems.Mode;
+
 /// The slips that can be made with the digits of a quotient, and with the products that are taken
 /// off for them.
 final class QuotientSlips {
@@ -31,9 +33,11 @@ final class QuotientSlips {
         this.events = events;
     }
 
-    /// Adds the slips of working.
-    void add() {
-        beads();
+    /// Adds the slips of working; those of beads only on the frame.
+    void add(Mode mode) {
+        if (mode == Mode.FRAME) {
+            beads();
+        }
         for (int place = Tens.length(quotient) - 1; place >= 0; place--) {
             offByOne(place);
             places(place);

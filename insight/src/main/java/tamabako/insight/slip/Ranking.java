@@ -13,7 +13,7 @@ final class Ranking {
     private static final SlipKind[] KINDS = SlipKind.values();
     private static final int KIND_SHIFT = 28;
 
-    private final Weighing weighing;
+    private final Weighed weighing;
     private final int places;
     private final BigDecimal difference;
     private final long[] spots;
@@ -21,7 +21,7 @@ final class Ranking {
 
     /// @param places how many decimal places the tenths are
     /// @param difference by how much the answer is off
-    Ranking(Weighing weighing, int places, BigDecimal difference) {
+    Ranking(Weighed weighing, int places, BigDecimal difference) {
         this.weighing = weighing;
         this.places = places;
         this.difference = difference;

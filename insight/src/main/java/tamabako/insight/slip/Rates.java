@@ -13,7 +13,8 @@ import java.util.function.ToDoubleFunction;
 /// [Move].
 public final class Rates {
 
-    private static final Rates SHIPPED = read();
+    private static final Rates SHIPPED = read("");
+    private static final Rates SHIPPED_IN_MIND = read("mind.");
 
     private final double[] kinds;
     private final double[] moves;
@@ -29,9 +30,14 @@ public final class Rates {
         }
     }
 
-    /// The rates that ship, from `rates.properties`.
+    /// The rates that ship for work on the frame, from `rates.properties`.
     public static Rates shipped() {
         return SHIPPED;
+    }
+
+    /// The rates that ship for mental and called work: none is carried over from the frame.
+    public static Rates shippedInMind() {
+        return SHIPPED_IN_MIND;
     }
 
     /// How often `kind` is made per occasion. For [SlipKind#NONE_KNOWN] it is the share of the
@@ -103,13 +109,15 @@ public final class Rates {
         return Arrays.hashCode(slots);
     }
 
-    private static Rates read() {
+    private static Rates read(String before) {
         ResourceBundle file = ResourceBundle.getBundle("tamabako.insight.slip.rates", Locale.ROOT);
         double[] moves = new double[Move.values().length];
         Arrays.fill(moves, 1);
         Rates rates = new Rates(new double[SlipKind.values().length], moves);
         for (SlipKind kind : SlipKind.values()) {
-            rates = rates.with(kind, Double.parseDouble(file.getString(kind.word())));
+            String key = before + kind.word();
+            String rate = file.getString(file.containsKey(key) ? key : kind.word());
+            rates = rates.with(kind, Double.parseDouble(rate));
         }
         return rates;
     }

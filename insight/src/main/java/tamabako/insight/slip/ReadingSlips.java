@@ -1,19 +1,23 @@
 package tamabako.insight.slip;
 
-/// Slips of the eye within one number: a digit misread, a digit left out, two digits swapped.
+/// Slips of eye or ear within one number: a digit misread or misheard, a digit left out, two digits
+/// swapped.
 final class ReadingSlips {
 
     private final int where;
     private final int lowest;
+    private final boolean heard;
     private final Effect effect;
     private final Events events;
 
     /// @param where the packed part of the sum that the number is
     /// @param lowest the power of ten of the number's last place
+    /// @param heard whether the number is called, not read
     /// @param effect what a change of the number does to the answer
-    ReadingSlips(int where, int lowest, Effect effect, Events events) {
+    ReadingSlips(int where, int lowest, boolean heard, Effect effect, Events events) {
         this.where = where;
         this.lowest = lowest;
+        this.heard = heard;
         this.effect = effect;
         this.events = events;
     }
@@ -39,14 +43,15 @@ final class ReadingSlips {
     }
 
     private void misread(int place, int digit, int sign) {
-        long code = Code.of(Way.DIGIT_MISREAD, where, place + lowest);
+        Way way = heard ? Way.DIGIT_MISHEARD : Way.DIGIT_MISREAD;
+        long code = Code.of(way, where, place + lowest);
         long unit = sign * Tens.power(place);
         for (int as = 0; as <= 9; as++) {
             if (as != digit) {
                 events.add(
                         effect.tenths((as - digit) * unit),
                         Code.with(code, digit, as),
-                        Weights.misread(digit, as));
+                        heard ? Weights.misheard(digit, as) : Weights.misread(digit, as));
             }
         }
     }

@@ -25,12 +25,12 @@ final class RootSlips {
     void add() {
         Scaled.of(root.of())
                 .ifPresent(of ->
-                        OperandSlips.add(
+                        new OperandSlips(root.terms().mode(), events)
+                                .add(
                                 Cause.Operand.RADICAND,
                                 of.units(),
                                 -of.places(),
-                                this::tenthsOfRadicand,
-                                events));
+                                this::tenthsOfRadicand));
         for (int place = 0; place < Tens.length(answer); place++) {
             int digit = Tens.digit(answer, place);
             int mark = events.mark();

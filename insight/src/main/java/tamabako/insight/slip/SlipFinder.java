@@ -3,6 +3,8 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import tamabako.problems.Attempt;
+import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Mark;
 import tamabako.problems.marking.Marker;
@@ -18,15 +20,28 @@ import tamabako.problems.marking.WritingRules;
 public final class SlipFinder {
 
     private final Rates rates;
+    private final Rates inMind;
 
-    /// A finder that weighs slips by `rates`.
+    /// A finder that weighs slips on the frame by `rates`, and those of mental and called work by
+    /// the shipped rates for them.
     public SlipFinder(Rates rates) {
-        this.rates = rates;
+        this(rates, Rates.shippedInMind());
     }
 
-    /// The rates that slips are weighed by.
+    /// A finder that weighs slips on the frame by `rates`, and those of mental and called work by
+    /// `inMind`.
+    public SlipFinder(Rates rates, Rates inMind) {
+        this.rates = rates;
+        this.inMind = inMind;
+    }
+
+    /// The rates that slips on the frame are weighed by.
     public Rates rates() {
         return rates;
+    }
+
+    private Rates rates(EventTable table) {
+        return table.inMind() ? inMind : rates;
     }
 
     /// What `written`, the answer as the pupil wrote it, tells. Its value counts, not its form.
@@ -43,13 +58,43 @@ public final class SlipFinder {
                 .orElseGet(() -> Finding.right(table.answer().toPlainString()));
     }
 
+    /// What an attempt tells: its running totals count as well where there are any.
+    public Finding find(EventTable table, Attempt attempt) {
+        return diagnose(table, attempt).finding();
+    }
+
+    /// What an attempt tells, in numbers: its running totals count as well where there are any.
+    public Diagnosis diagnose(EventTable table, Attempt attempt) {
+        return parts(table, attempt)
+                .map(parts -> new Diagnosis(
+                        finding(table, read(table, attempt.answer()).orElseThrow(), parts),
+                        slips(parts),
+                        occasions(table),
+                        parts.all()))
+                .orElseGet(() -> diagnose(table, attempt.answer()));
+    }
+
+    private Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
+        if (!(table.problem() instanceof Column column) || table.inMind()) {
+            return Optional.empty();
+        }
+        Optional<Subtotals> subtotals = Subtotals.of(column, attempt.subtotals());
+        Optional<BigDecimal> wrong =
+                read(table, attempt.answer())
+                        .filter(read -> read.compareTo(table.answer()) != 0);
+        return subtotals.isEmpty() || wrong.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new WeighedParts(subtotals.get(), wrong.get(), rates))
+                        .filter(WeighedParts::tells);
+    }
+
     /// What `written` tells, in numbers.
     public Diagnosis diagnose(EventTable table, String written) {
         Optional<BigDecimal> wrong = read(table, written);
         Counts occasions = occasions(table);
         if (wrong.isEmpty()) {
             Finding right = Finding.right(table.answer().toPlainString());
-            return new Diagnosis(right, Counts.none(), occasions, table.nothing(rates));
+            return new Diagnosis(right, Counts.none(), occasions, table.nothing(rates(table)));
         }
         Weighing weighing = weigh(table, wrong.get());
         Finding finding = finding(table, wrong.get(), weighing);
@@ -87,10 +132,10 @@ public final class SlipFinder {
     }
 
     private Weighing weigh(EventTable table, BigDecimal read) {
-        return new Weighing(Explanations.of(table, read), read, rates);
+        return new Weighing(Explanations.of(table, read), read, rates(table));
     }
 
-    private Finding finding(EventTable table, BigDecimal read, Weighing weighing) {
+    private Finding finding(EventTable table, BigDecimal read, Weighed weighing) {
         List<Slip> slips =
                 new Ranking(weighing, table.places(), read.subtract(table.answer())).slips();
         return new Finding(
@@ -101,7 +146,7 @@ public final class SlipFinder {
                 weighing.two());
     }
 
-    private static Counts slips(Weighing weighing) {
+    private static Counts slips(Weighed weighing) {
         double[] kinds = new double[SlipKind.values().length];
         double[] moves = new double[Move.values().length];
         for (int i = 0; i < weighing.size(); i++) {

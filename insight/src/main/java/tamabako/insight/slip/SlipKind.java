@@ -56,6 +56,14 @@ public enum SlipKind {
     QUOTIENT_PLACE_MISSED,
     /// A total below zero was read or written wrong.
     COMPLEMENT_MISREAD,
+    /// A digit was heard as another.
+    DIGIT_MISHEARD,
+    /// A called number was heard ten times too large or too small.
+    PLACE_MISHEARD,
+    /// In the head, a carry or borrow was not kept.
+    CARRY_LOST,
+    /// In the head, the total so far was not kept as it was.
+    TOTAL_NOT_KEPT,
     /// No slip that the finder knows: copied, guessed, two slips at once, another problem's answer.
     NONE_KNOWN;
 

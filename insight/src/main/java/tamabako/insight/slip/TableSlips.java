@@ -5,7 +5,8 @@ import java.util.function.LongUnaryOperator;
 /// What may be taken for a product of two digits by a pupil who does not have the table by heart.
 ///
 /// A neighbour in the same row of the table is the commonest; then the sum, a ten more or less, the
-/// digits swapped, one more or less. Common practice, no published source.
+/// digits swapped, one more or less, and another product of the table that is close, such as 54 for
+/// 7 times 8. Common practice, no published source.
 final class TableSlips {
 
     private static final double NEIGHBOUR = 0.15;
@@ -13,7 +14,11 @@ final class TableSlips {
     private static final double SWAPPED = 0.1;
     private static final double TEN_OFF = 0.05;
     private static final double ONE_OFF = 0.05;
+    private static final double CLOSE = 0.05;
     private static final double TIMES_ZERO = 1;
+
+    /// Products of the table that are this close are taken for each other.
+    private static final int CLOSE_BY = 3;
 
     private final int first;
     private final int second;
@@ -53,8 +58,26 @@ final class TableSlips {
             taken(product + 10, TEN_OFF);
             taken(product - 1, ONE_OFF);
             taken(product + 1, ONE_OFF);
+            close(product);
         }
         events.share(mark, 1);
+    }
+
+    private void close(int product) {
+        for (int other = product - CLOSE_BY; other <= product + CLOSE_BY; other++) {
+            if (other > 0 && isInTable(other)) {
+                taken(other, CLOSE);
+            }
+        }
+    }
+
+    private static boolean isInTable(int number) {
+        for (int factor = 2; factor <= 9; factor++) {
+            if (number % factor == 0 && number / factor >= 2 && number / factor <= 9) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void taken(int wrong, double weight) {

@@ -91,6 +91,16 @@ public enum Way {
     COMPLEMENT_NOT_TAKEN(SlipKind.COMPLEMENT_MISREAD),
     MINUS_NOT_WRITTEN(SlipKind.COMPLEMENT_MISREAD),
     LOAN_NOT_RETURNED(SlipKind.COMPLEMENT_MISREAD),
+    /// The digit, and what it was heard as.
+    DIGIT_MISHEARD(SlipKind.DIGIT_MISHEARD),
+    PLACE_HEARD_TOO_LARGE(SlipKind.PLACE_MISHEARD),
+    PLACE_HEARD_TOO_SMALL(SlipKind.PLACE_MISHEARD),
+    CARRY_LOST(SlipKind.CARRY_LOST),
+    BORROW_LOST(SlipKind.CARRY_LOST),
+    /// The digit of the total, and what it was kept as.
+    TOTAL_DIGIT_CHANGED(SlipKind.TOTAL_NOT_KEPT),
+    /// The two digits of the total, as they stood.
+    TOTAL_DIGITS_SWAPPED(SlipKind.TOTAL_NOT_KEPT),
     NONE_KNOWN(SlipKind.NONE_KNOWN);
 
     private final SlipKind kind;

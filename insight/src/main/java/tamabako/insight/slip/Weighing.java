@@ -9,7 +9,7 @@ import java.util.Optional;
 /// The answer's chance is `P0 * (S1 + S2 + S3) + eps * (1 - P0) * B`: `P0` that nothing else slips,
 /// `S1`, `S2`, `S3` the single slips, pairs of the work, and slips of the pencil after one of the
 /// work; `B` the background, and `eps` its share of the wrong answers.
-final class Weighing {
+final class Weighing implements Weighed {
 
     private final Explanations explanations;
     private final EventTable table;
@@ -24,24 +24,48 @@ final class Weighing {
     private double sumAlone;
     private double sumPaired;
 
+    /// Whose single slips are weighed.
+    enum Whose {
+        ALL,
+        /// Of the work: what is written stands on the frame.
+        HAND,
+        /// Of the pencil: what stands on the frame is right.
+        PENCIL
+    }
+
     Weighing(Explanations explanations, BigDecimal written, Rates rates) {
+        this(explanations, written, rates, Whose.ALL);
+    }
+
+    Weighing(Explanations explanations, BigDecimal written, Rates rates, Whose whose) {
         this.explanations = explanations;
         this.table = explanations.table();
         this.rates = rates;
         this.written = written;
         double nothing = table.nothing(rates);
-        weighAlone(nothing);
-        weighPairs(nothing);
-        weighPencil(nothing);
+        weighAlone(nothing, whose);
+        if (whose != Whose.PENCIL) {
+            weighPairs(nothing);
+        }
+        if (whose == Whose.ALL) {
+            weighPencil(nothing);
+        }
         this.background =
-                rates.of(SlipKind.NONE_KNOWN) * (1 - nothing) * Background.evenly(written);
+                whose == Whose.PENCIL
+                        ? 0
+                        : rates.of(SlipKind.NONE_KNOWN)
+                                * (1 - nothing)
+                                * Background.evenly(written);
     }
 
-    private void weighAlone(double nothing) {
+    private void weighAlone(double nothing, Whose whose) {
         int group = explanations.alone();
-        for (int place = group < 0 ? 0 : table.start(group);
-                group >= 0 && place < table.end(group);
-                place++) {
+        if (group < 0) {
+            return;
+        }
+        int first = whose == Whose.PENCIL ? table.endOfWork(group) : table.start(group);
+        int end = whose == Whose.HAND ? table.endOfWork(group) : table.end(group);
+        for (int place = first; place < end; place++) {
             double chance = nothing * table.chance(place, rates);
             note(table.events().code(table.at(place)), table.tenths(group), chance, 0);
             sumAlone += chance;
@@ -103,18 +127,18 @@ final class Weighing {
         size++;
     }
 
-    /// The chance of the answer.
-    double all() {
+    @Override
+    public double all() {
         return sumAlone + sumPaired + background;
     }
 
-    /// The share of the background.
-    double unexplained() {
+    @Override
+    public double unexplained() {
         return sumAlone + sumPaired == 0 ? 1 : background / all();
     }
 
-    /// The likeliest two slips at once, where any two lead to the answer.
-    Optional<Finding.Two> two() {
+    @Override
+    public Optional<Finding.Two> two() {
         return sumPaired == 0
                 ? Optional.empty()
                 : Evidence.wrong(explanations, written)
@@ -122,28 +146,29 @@ final class Weighing {
                         .map(two -> new Finding.Two(two.first(), two.second(), sumPaired / all()));
     }
 
-    /// How many entries there are; one slip may have several.
-    int size() {
+    @Override
+    public int size() {
         return size;
     }
 
-    /// The packed slip of entry `i`.
-    long code(int i) {
+    @Override
+    public long code(int i) {
         return codes[i];
     }
 
-    /// By how many tenths the slip of entry `i` alone changes the answer.
-    long tenths(int i) {
+    @Override
+    public long tenths(int i) {
         return tenths[i];
     }
 
-    /// The share that entry `i` has in the answer: each of two slips has half.
-    double share(int i) {
+    /// Each of two slips has half.
+    @Override
+    public double share(int i) {
         return (alone[i] + paired[i] / 2) / all();
     }
 
-    /// How likely it is that the slip of entry `i` was made in this way.
-    double made(int i) {
+    @Override
+    public double made(int i) {
         return (alone[i] + paired[i]) / all();
     }
 }

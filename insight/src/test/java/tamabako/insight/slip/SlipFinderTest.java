@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -54,12 +55,38 @@ class SlipFinderTest {
         "list, 21 32 15, 63, five-bead",
         "list, 1234 5111, 6435, written-swapped",
         "list, 31 42 11, 840, written-length",
+        "Fukushima: three borrows running, 31005 -12347, 18758, borrow-left-out",
+        "list: 1 read as 7, 314 96 205, 675, digit-misread",
+        "list: 0 read as 6, 304 96 212, 672, digit-misread",
+        "list: point misplaced, 3.14 9.62 20.51, 3.327, written-length",
     })
     void anErrorThatTeachersNameIsNamedFirst(
             String source, String sum, String written, String kind) {
         Finding finding = FINDER.find(problem(sum), written);
 
         assertThat(finding.slips().getFirst().kind().word()).as(source).isEqualTo(kind);
+    }
+
+    /// A bead that slipped leaves the answer one too large or too small on its rod, which a carry
+    /// or borrow left out does as well; the other errors of this list share their differences too.
+    /// Sources as above.
+    @ParameterizedTest
+    @CsvSource({
+        "list: bead slipped, 21 32 15, 69, one-bead",
+        "list: bead slipped, 21 32 15, 67, one-bead",
+        "list: five-bead left on, 21 32 15, 73, five-bead",
+        "partial product left out, 38*24, 792, product-skipped",
+        "partial product misplaced, 38*24, 1992, product-misplaced",
+        "table, 7*8, 54, table-slip",
+    })
+    void anErrorThatSharesItsDifferenceIsNamedFirstOrSecond(
+            String source, String sum, String written, String kind) {
+        Finding finding = FINDER.find(problem(sum), written);
+
+        assertThat(finding.slips().subList(0, 2))
+                .as(source)
+                .extracting(slip -> slip.kind().word())
+                .contains(kind);
     }
 
     @ParameterizedTest
@@ -212,6 +239,14 @@ class SlipFinderTest {
             case 3 -> new Quotient("1", first, second, Terms.PLAIN.withPlaces(draw.between(0, 2)));
             default -> new Root("1", draw.between(2, 3), first, Terms.PLAIN.withPlaces(1));
         };
+    }
+
+    static Column in(Mode mode, String sum) {
+        return new Column("1", ((Column) problem(sum)).rows(), Terms.PLAIN.withMode(mode));
+    }
+
+    static Column called(String sum) {
+        return in(Mode.CALLED, sum);
     }
 
     static Problem problem(String sum) {

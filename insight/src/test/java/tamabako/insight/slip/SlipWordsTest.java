@@ -44,6 +44,7 @@ class SlipWordsTest {
             List.of(
                     SlipFinderTest.problem("34 78 -29 318"),
                     SlipFinderTest.problem("40 -135 118 -283"),
+                    SlipFinderTest.called("47 80 -29 318"),
                     SlipFinderTest.problem("38*204"),
                     SlipFinderTest.problem("6528/32"),
                     new Root("1", 2, new BigDecimal(729), Terms.PLAIN));
