@@ -9,6 +9,7 @@ import tamabako.frame.Technique;
 ///
 /// Working from the left, a rod still holds the digit of the total before when its own digit comes,
 /// and the carry from the right comes after that: so one table does for every rod and row.
+@SuppressWarnings("EnumOrdinal") // the tuples are numbers, and techniques stand in their order
 final class Steps {
 
     /// Stands for no digit, left of a short row.
