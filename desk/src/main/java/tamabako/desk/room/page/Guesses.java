@@ -40,8 +40,11 @@ final class Guesses {
     /// Counts a wrong try.
     synchronized void wrong(String who) {
         Tries before = wrong.remove(who);
-        boolean anew = before == null || isOver(before);
-        wrong.put(who, anew ? new Tries(clock.millis(), 1) : new Tries(before.since(), before.count() + 1));
+        wrong.put(
+                who,
+                before == null || isOver(before)
+                        ? new Tries(clock.millis(), 1)
+                        : new Tries(before.since(), before.count() + 1));
         if (wrong.size() > REMEMBERED) {
             wrong.remove(wrong.keySet().iterator().next());
         }

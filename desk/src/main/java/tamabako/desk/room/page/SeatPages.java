@@ -22,13 +22,11 @@ final class SeatPages {
     private final Rooms rooms;
     private final Live live;
     private final AnswersForm answers;
-    private final InstantSource clock;
 
     SeatPages(Rooms rooms, Live live, InstantSource clock) {
         this.rooms = rooms;
         this.live = live;
         this.answers = new AnswersForm(rooms, live, clock);
-        this.clock = clock;
     }
 
     /// Sends the tablet on in the language that the pupil reads.

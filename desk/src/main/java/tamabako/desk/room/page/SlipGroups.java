@@ -50,7 +50,7 @@ final class SlipGroups {
         return counts.entrySet().stream()
                 .sorted(
                         Map.Entry.<Where, Integer>comparingByValue(Comparator.reverseOrder())
-                                .thenComparing(entry -> entry.getKey().problem())
+                                .thenComparingInt(entry -> entry.getKey().problem())
                                 .thenComparing(entry -> entry.getKey().kind()))
                 .limit(MOST)
                 .map(entry -> group(entry.getKey(), entry.getValue(), problems, slips))
