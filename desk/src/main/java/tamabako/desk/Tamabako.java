@@ -8,6 +8,7 @@ import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tamabako.desk.command.CallCommand;
+import tamabako.desk.command.ClassbookCommand;
 import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.LaddersCommand;
 import tamabako.desk.command.MakeCommand;
@@ -35,6 +36,7 @@ import tamabako.desk.command.WorkCommand;
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,
+            ClassbookCommand.class,
             CommandLine.HelpCommand.class
         })
 public final class Tamabako {

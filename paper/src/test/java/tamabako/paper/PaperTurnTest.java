@@ -53,13 +53,13 @@ class PaperTurnTest {
         String note =
                 lines.stream().filter(line -> line.startsWith("Nos. ")).findFirst().orElseThrow();
         List<Integer> named =
-                List.of(note.substring(5, note.indexOf(" –")).split(", ")).stream()
+                List.of(note.substring(5, note.indexOf(" –")).split(", ", -1)).stream()
                         .map(Integer::valueOf)
                         .toList();
         List<Integer> withDecimals =
                 lines.stream()
                         .filter(line -> line.contains("×"))
-                        .flatMap(line -> List.of(line.split("=")).stream())
+                        .flatMap(line -> List.of(line.split("=", -1)).stream())
                         .map(String::strip)
                         .filter(sum -> sum.contains("."))
                         .map(sum -> Integer.valueOf(sum.split(" ", 2)[0]))
@@ -76,7 +76,7 @@ class PaperTurnTest {
     private static List<Integer> numbers(List<String> lines) {
         return lines.stream()
                 .filter(line -> line.contains("×"))
-                .flatMap(line -> List.of(line.split("=")).stream())
+                .flatMap(line -> List.of(line.split("=", -1)).stream())
                 .map(String::strip)
                 .filter(sum -> !sum.isEmpty())
                 .map(sum -> Integer.valueOf(sum.split(" ", 2)[0]))

@@ -16,17 +16,26 @@ public final class ClassBook implements AutoCloseable {
 
     private final Database database;
     private final HikariDataSource source;
+    private final boolean isNew;
     private final Door door;
 
-    private ClassBook(Database database, HikariDataSource source) {
+    private ClassBook(Database database, Opening.Opened opened) {
         this.database = database;
-        this.source = source;
+        this.source = opened.source();
+        this.isNew = opened.isNew();
         this.door = new Door(Jdbi.create(source), database);
     }
 
     /// Opens the class book in `database`, whose tables are made or brought up to date.
     public static ClassBook open(Database database) {
         return new ClassBook(database, Opening.open(database));
+    }
+
+    /// Opens a class book in `file` whose tables are as they were after the migration `version`, to
+    /// take in what was kept then.
+    public static ClassBook openAsOf(int version, Path file) {
+        Database database = new Database.Embedded(file);
+        return new ClassBook(database, Opening.open(database, Integer.toString(version)));
     }
 
     /// Opens the class book in `file`, which is made if it is not there.
@@ -37,6 +46,11 @@ public final class ClassBook implements AutoCloseable {
     /// Where it is kept.
     public Database database() {
         return database;
+    }
+
+    /// Whether it was begun just now, when it was opened.
+    public boolean isNew() {
+        return isNew;
     }
 
     /// The groups.
@@ -127,6 +141,11 @@ public final class ClassBook implements AutoCloseable {
     /// How the class book is to be kept.
     public Settings settings() {
         return new Settings(door);
+    }
+
+    /// All of it as tables and rows, for those who copy the whole book.
+    public Tables tables() {
+        return new Tables(door, database);
     }
 
     /// Makes several changes in one transaction, whole or not at all.

@@ -30,6 +30,9 @@ public sealed interface Database {
     /// could read it.
     sealed interface Password {
 
+        /// The variable of the environment that is asked where nothing else is said.
+        String USUAL_VARIABLE = "TAMABAKO_DATABASE_PASSWORD";
+
         /// The server asks for none.
         record None() implements Password {}
 
@@ -38,6 +41,19 @@ public sealed interface Database {
 
         /// In the first line of a file that only its owner can read.
         record InFile(Path file) implements Password {}
+    }
+
+    /// Whether both stand at the same place, whoever logs in.
+    default boolean isSameAs(Database other) {
+        return switch (this) {
+            case Embedded(Path file) ->
+                    other instanceof Embedded(Path there)
+                            && file.toAbsolutePath()
+                                    .normalize()
+                                    .equals(there.toAbsolutePath().normalize());
+            case Server(String url, _, _) ->
+                    other instanceof Server(String there, _, _) && url.equals(there);
+        };
     }
 
     /// The database that `written` names: `postgresql://user@host:5432/name`, or the path of a

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /// The one door to the tables: whatever goes through it is one transaction, whole or not at all.
 /// What is asked and told inside [#whole] belongs to the same transaction.
@@ -23,6 +24,15 @@ final class Door {
     <T> T ask(Function<Handle, T> question) {
         try {
             return database.inTransaction(question::apply);
+        } catch (JdbiException failed) {
+            throw new RecordsFailure(new Reason.NotRead(), failed);
+        }
+    }
+
+    /// Reads much, all of it as it was at one moment, whatever others write meanwhile.
+    void still(Consumer<Handle> reading) {
+        try {
+            database.useTransaction(TransactionIsolationLevel.REPEATABLE_READ, reading::accept);
         } catch (JdbiException failed) {
             throw new RecordsFailure(new Reason.NotRead(), failed);
         }

@@ -21,7 +21,17 @@ final class Opening {
 
     private Opening() {}
 
-    static HikariDataSource open(Database database) {
+    /// A store that is open.
+    ///
+    /// @param isNew whether its tables were made just now
+    record Opened(HikariDataSource source, boolean isNew) {}
+
+    static Opened open(Database database) {
+        return open(database, "latest");
+    }
+
+    /// @param version the migration to stop after
+    static Opened open(Database database, String version) {
         HikariConfig config =
                 switch (database) {
                     case Database.Embedded(Path file) -> embedded(file);
@@ -30,8 +40,7 @@ final class Opening {
         HikariDataSource source = connect(config, database);
         try {
             check(source, database);
-            migrate(source, database);
-            return source;
+            return new Opened(source, migrate(source, database, version));
         } catch (RecordsFailure told) {
             source.close();
             throw told;
@@ -121,14 +130,18 @@ final class Opening {
         }
     }
 
-    private static void migrate(HikariDataSource source, Database database) {
-        Flyway flyway = Flyway.configure().dataSource(source).locations(MIGRATIONS).load();
+    /// Brings the tables up to date; tells whether there were none before.
+    private static boolean migrate(HikariDataSource source, Database database, String version) {
+        Flyway flyway =
+                Flyway.configure().dataSource(source).locations(MIGRATIONS).target(version).load();
         boolean isTooNew =
                 Arrays.stream(flyway.info().all())
                         .anyMatch(one -> one.getState() == MigrationState.FUTURE_SUCCESS);
         if (isTooNew) {
             throw new RecordsFailure(new Reason.TooNew(database.toString()));
         }
+        boolean isNew = flyway.info().current() == null;
         flyway.migrate();
+        return isNew;
     }
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /// The figures that pupils type beside their names to sit down in a room. They are a name tag, not
 /// a lock: four figures that the desk draws, since children choose 1234.
@@ -18,6 +19,15 @@ public final class Pins {
 
     Pins(Door door) {
         this.door = door;
+    }
+
+    /// The figures of one pupil, if some were drawn.
+    public Optional<String> find(String pupilId) {
+        return door.ask(book ->
+                book.createQuery("select pin from pupil_pin where pupil_id = :pupil")
+                        .bind("pupil", pupilId)
+                        .mapTo(String.class)
+                        .findOne());
     }
 
     /// The figures of each of these pupils; who has none yet gets some.

@@ -52,9 +52,27 @@ public sealed interface Reason extends Sayable {
     /// After copying, the two books were not the same; nothing was changed.
     record NotTheSame(String table, long here, long there) implements Reason {}
 
+    /// Both books are one and the same.
+    record SameBook(String database) implements Reason {}
+
+    /// There is no class book where one was looked for.
+    record NoBook(String database) implements Reason {}
+
     /// The file is no backup of a class book.
     record NoBackup(String file) implements Reason {}
 
     /// A backup cannot be opened with this passphrase, or was damaged.
     record WrongPassphrase() implements Reason {}
+
+    /// A backup that is not encrypted was cut short or damaged.
+    record DamagedBackup(String file) implements Reason {}
+
+    /// A backup was made by a newer program.
+    record NewerBackup(String file) implements Reason {}
+
+    /// A backup is encrypted, and no passphrase was given.
+    record NeedsPassphrase(String file) implements Reason {}
+
+    /// A passphrase is too short to keep anyone out.
+    record ShortPassphrase(int least) implements Reason {}
 }

@@ -10,12 +10,14 @@ public final class RecordsFailure extends RuntimeException {
 
     private final transient Reason reason;
 
-    RecordsFailure(Reason reason) {
+    /// Failed for `reason`.
+    public RecordsFailure(Reason reason) {
         super(said(reason));
         this.reason = reason;
     }
 
-    RecordsFailure(Reason reason, Throwable cause) {
+    /// Failed for `reason`, because of `cause`.
+    public RecordsFailure(Reason reason, Throwable cause) {
         super(said(reason), cause);
         this.reason = reason;
     }

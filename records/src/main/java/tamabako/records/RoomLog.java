@@ -74,6 +74,21 @@ public final class RoomLog {
                         .findOne());
     }
 
+    /// The open rooms in which a pupil was: those whose events name the pupil's identity.
+    public List<Entry> naming(String pupilId) {
+        return door.ask(book ->
+                book.createQuery(
+                                SELECT
+                                        + """
+                                         where id in (select room_id from room_part
+                                            where events like :named)
+                                        order by opened_at desc, id
+                                        """)
+                        .bind("named", "%\"" + pupilId + "\"%")
+                        .map((row, _) -> entry(row))
+                        .list());
+    }
+
     /// Keeps everybody else from writing to a room until the transaction is over; to be called
     /// inside [ClassBook#whole].
     ///

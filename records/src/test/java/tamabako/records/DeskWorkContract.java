@@ -8,14 +8,18 @@ import static tamabako.records.ClassBookContract.sheet;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import tamabako.records.Work.MarkedAnswer;
 import tamabako.records.export.PupilExport;
@@ -28,31 +32,30 @@ abstract class DeskWorkContract {
     /// A database that nothing was ever put in, another one at each call.
     abstract Database fresh();
 
-    /// Every value of every table, as the database shows it.
+    /// Every value of every table that the database has.
     private static String everything(ClassBook book) {
-        StringBuilder all = new StringBuilder();
-        for (String table :
-                List.of(
-                        "pupil_group",
-                        "pupil",
-                        "sheet",
-                        "work",
-                        "work_answer",
-                        "draft",
-                        "handout",
-                        "attendance",
-                        "note",
-                        "result",
-                        "setting",
-                        "teacher",
-                        "template")) {
-            List<Map<String, Object>> rows =
-                    book.door()
-                            .ask(handle ->
-                                    handle.createQuery("select * from " + table).mapToMap().list());
-            rows.forEach(row -> all.append(table).append(row).append('\n'));
+        return book.door()
+                .ask(handle ->
+                        tables(handle.getConnection()).stream()
+                                .map(table -> table + handle.createQuery("select * from " + table).mapToMap().list())
+                                .collect(Collectors.joining("\n")));
+    }
+
+    private static List<String> tables(Connection connection) {
+        List<String> tables = new ArrayList<>();
+        try (ResultSet found =
+                connection.getMetaData().getTables(null, null, "%", new String[] {"TABLE"})) {
+            while (found.next()) {
+                String schema = found.getString("TABLE_SCHEM");
+                if (schema == null || schema.equals("public")) {
+                    tables.add(found.getString("TABLE_NAME"));
+                }
+            }
+        } catch (SQLException failed) {
+            throw new AssertionError(failed);
         }
-        return all.toString();
+        assertThat(tables).contains("pupil", "work_answer", "draft", "pupil_pin", "room_part");
+        return tables;
     }
 
     /// A pupil of whom every table has something.
@@ -75,6 +78,7 @@ abstract class DeskWorkContract {
                                 .taking(Optional.of(Duration.ofSeconds(95))));
         book.drafts().keep(new Draft(kept.sheet().id(), pupil.id(), List.of("1", ""), "1:2"));
         book.attendance().keep(new Attended(pupil.id(), day(0), Attended.How.LATE));
+        book.pins().of(List.of(pupil.id()));
         book.notes().keep(Note.of(pupil.id(), TUESDAY, "A note on " + name));
         book.results()
                 .keep(
@@ -163,6 +167,24 @@ abstract class DeskWorkContract {
     }
 
     @Test
+    void theOpenRoomsInWhichAPupilWasAreFoundUntilTheyAreClosed() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            RoomLog.Entry with = new RoomLog.Entry("R1", "CODE1", "{}", TUESDAY);
+            RoomLog.Entry without = new RoomLog.Entry("R2", "CODE2", "{}", TUESDAY);
+            book.whole(() -> {
+                book.rooms().open(with);
+                book.rooms().open(without);
+                book.rooms().append("R1", new RoomLog.Part(1, "{\"pupil\":\"AOI\"}"));
+                book.rooms().append("R2", new RoomLog.Part(1, "{\"pupil\":\"AOIDE\"}"));
+            });
+
+            assertThat(book.rooms().naming("AOI")).containsExactly(with);
+            book.rooms().close("R1");
+            assertThat(book.rooms().naming("AOI")).isEmpty();
+        }
+    }
+
+    @Test
     void whoHasNotBeenSeenForLongIsListedTheLongestGoneFirst() {
         try (ClassBook book = ClassBook.open(fresh())) {
             KeptSheet kept = sheet(false);
@@ -222,6 +244,7 @@ abstract class DeskWorkContract {
                     List.of("attendance", "notes", "results", "handouts", "work", "drafts")) {
                 assertThat(json.path(part)).as(part).hasSize(1);
             }
+            assertThat(json.path("pupil").path("pin").asText()).matches("\\d{4}");
             assertThat(json.toString()).doesNotContain("Saxifrage");
         }
     }

@@ -22,6 +22,7 @@ public final class BookPages implements Routes {
                 List.of(
                         new GroupsPage(book, clock, zone),
                         new GroupPage(book, clock, zone),
+                        new GroupFiles(book, zone),
                         new AttendancePage(book, clock, zone),
                         pupil,
                         new PupilEntries(book, pupil, clock),

@@ -1,17 +1,20 @@
 package tamabako.desk.book;
 
 import java.util.List;
+import java.util.Optional;
 import tamabako.records.Draft;
 import tamabako.records.Pupil;
 
 /// All that is known of one pupil, to be read.
 ///
+/// @param pin the figures that the pupil types beside the name in a room, if some were drawn
 /// @param today the day on which it was asked for, in words
 /// @param attendance every day, the oldest first
 /// @param drafts answers that are not handed in yet
 public record CopyView(
         Pupil pupil,
         String group,
+        Optional<String> pin,
         String today,
         List<AttendancePart.Day> attendance,
         NotesPart notes,

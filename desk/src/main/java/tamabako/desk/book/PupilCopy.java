@@ -35,6 +35,7 @@ record PupilCopy(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
                 new CopyView(
                         pupil,
                         known.group(),
+                        known.pin(),
                         telling.day(clock.instant()),
                         known.attendance().stream()
                                 .map(one ->

@@ -11,7 +11,8 @@ import tamabako.desk.web.Routes;
 import tamabako.records.ClassBook;
 import tamabako.records.Pupil;
 
-/// The page on which a pupil is erased, once the name was typed.
+/// The page on which a pupil is erased, once the name was typed. A room that is open has written
+/// down who sits in it, and is closed first.
 record PupilErasing(ClassBook book, List<PupilTraces> traces) implements Routes {
 
     PupilErasing {
@@ -46,6 +47,10 @@ record PupilErasing(ClassBook book, List<PupilTraces> traces) implements Routes 
         Form form = new Form(request, Map.of());
         if (!plain(form.text("name")).equals(plain(pupil.name()))) {
             form.blame("name", request.words().say("book.erase-other", pupil.name()));
+            return page(400, pupil, form);
+        }
+        if (!book.rooms().naming(pupil.id()).isEmpty()) {
+            form.blame("name", request.words().say("book.erase-in-room", pupil.name()));
             return page(400, pupil, form);
         }
         traces.forEach(trace -> trace.erase(pupil.id()));

@@ -16,6 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tamabako.desk.opening.OpenDesk;
+import tamabako.desk.opening.PrivateFolder;
 import tamabako.desk.web.Languages;
 import tamabako.desk.web.Words;
 import tamabako.records.RecordsFailure;
@@ -25,7 +26,12 @@ import tamabako.records.RecordsFailure;
         name = "desk",
         mixinStandardHelpOptions = true,
         description = "Starts the desk and prints its address.",
-        footer = {"", "Example:", "  tamabako desk --port 9000 --data lessons"})
+        footer = {
+            "",
+            "Examples:",
+            "  tamabako desk --port 9000 --data lessons",
+            "  tamabako desk --database postgresql://teacher@db.example:5432/classbook"
+        })
 public final class DeskCommand implements Callable<Integer> {
 
     private static final int USUAL_PORT = 8686;
@@ -48,7 +54,7 @@ public final class DeskCommand implements Callable<Integer> {
                     "Where it listens; without it 127.0.0.1, which lets only this computer in.")
     private Optional<InetAddress> address = Optional.empty();
 
-    @Mixin private DataFolder data = new DataFolder();
+    @Mixin private BookPlace place = new BookPlace();
 
     @Option(
             names = "--demo",
@@ -79,7 +85,7 @@ public final class DeskCommand implements Callable<Integer> {
             return Exit.COULD_NOT_RUN;
         }
         try (OpenDesk desk = open(where, free.get())) {
-            out.println(words.say("start.open", desk.url(), desk.file()));
+            out.println(words.say("start.open", desk.url(), desk.database()));
             desk.setupCode().ifPresent(code -> out.println(words.say("start.setup-code", code)));
             out.flush();
             stayUntilStopped(desk);
@@ -91,9 +97,10 @@ public final class DeskCommand implements Callable<Integer> {
     }
 
     private OpenDesk open(InetAddress where, int free) {
+        place.folder().ifPresent(PrivateFolder::make);
         return noPassword
-                ? OpenDesk.open(data.path(), demo, where, free)
-                : OpenDesk.guarded(data.path(), demo, where, free);
+                ? OpenDesk.open(place.database(), demo, where, free)
+                : OpenDesk.guarded(place.database(), demo, where, free);
     }
 
     /// The words of the computer's own language.

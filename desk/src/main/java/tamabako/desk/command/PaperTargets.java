@@ -50,7 +50,7 @@ final class PaperTargets {
                             + " paper finds them again.")
     private boolean keep;
 
-    @Mixin private DataFolder data = new DataFolder();
+    @Mixin private BookPlace place = new BookPlace();
 
     /// Refuses targets that do not go together, and a class book that is not there, before anything
     /// is made.
@@ -63,10 +63,14 @@ final class PaperTargets {
         if (json && output.equals(Optional.of("-"))) {
             throw refuse("Standard output takes the PDF or the JSON lines, not both.");
         }
-        if (keep && !Files.exists(book())) {
-            throw refuse(
-                    "There is no class book in %s. Start the desk once, or name the folder of yours: --data FOLDER."
-                            .formatted(data.path()));
+        if (keep) {
+            place.folder()
+                    .filter(folder -> !Files.exists(OpenDesk.bookIn(folder)))
+                    .ifPresent(folder -> {
+                        throw refuse(
+                                "There is no class book in %s. Start the desk once, or name the folder of yours: --data FOLDER."
+                                        .formatted(folder));
+                    });
         }
     }
 
@@ -95,16 +99,12 @@ final class PaperTargets {
     }
 
     private void keep(List<List<Paper>> sets, String yaml) {
-        try (ClassBook book = ClassBook.open(book())) {
+        try (ClassBook book = place.openExisting()) {
             for (List<Paper> forms : sets) {
                 book.papers().keep(new KeptPapers(Identity.readable(), yaml, Instant.now(), forms));
             }
         }
-        err().println("kept in " + book());
-    }
-
-    private Path book() {
-        return OpenDesk.bookIn(data.path());
+        err().println("kept in " + place.database());
     }
 
     private PrintWriter err() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.home.HomeView.GroupCard;
+import tamabako.desk.home.HomeView.PupilEntry;
 import tamabako.desk.home.HomeView.SheetEntry;
 import tamabako.desk.home.HomeView.WorkEntry;
 import tamabako.desk.web.Access;
@@ -57,12 +58,12 @@ public final class HomePage implements Routes {
     }
 
     private static GroupCard card(Group group, List<Pupil> pupils) {
-        List<String> names =
+        List<PupilEntry> members =
                 pupils.stream()
                         .filter(pupil -> pupil.groupId().equals(group.id()))
-                        .map(Pupil::name)
+                        .map(pupil -> new PupilEntry(pupil.id(), pupil.name()))
                         .toList();
-        return new GroupCard(group.name(), group.demo(), names);
+        return new GroupCard(group.name(), group.demo(), members);
     }
 
     private SheetEntry entry(KeptSheet kept, Request request) {

@@ -16,8 +16,11 @@ public record HomeView(List<GroupCard> groups, List<SheetEntry> sheets, List<Wor
         work = List.copyOf(work);
     }
 
-    /// A group and the names of its pupils.
-    public record GroupCard(String name, boolean demo, List<String> pupils) {
+    /// A pupil to be looked up.
+    public record PupilEntry(String id, String name) {}
+
+    /// A group and its pupils by name.
+    public record GroupCard(String name, boolean demo, List<PupilEntry> pupils) {
         public GroupCard {
             pupils = List.copyOf(pupils);
         }

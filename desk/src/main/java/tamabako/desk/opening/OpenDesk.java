@@ -1,23 +1,24 @@
 package tamabako.desk.opening;
 
 import java.net.InetAddress;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import tamabako.desk.book.BookPages;
-import tamabako.desk.entry.EntryPages;
 import java.util.Optional;
 import tamabako.desk.account.AccountDoor;
 import tamabako.desk.account.AccountDoor.Reach;
 import tamabako.desk.account.AccountPages;
+import tamabako.desk.book.BookPages;
+import tamabako.desk.entry.EntryPages;
 import tamabako.desk.home.HomePage;
+import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
+import tamabako.desk.roster.RosterPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
 import tamabako.desk.showing.ShowingPages;
@@ -26,7 +27,7 @@ import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
 import tamabako.records.ClassBook;
-import tamabako.records.Group;
+import tamabako.records.Database;
 import tamabako.records.demo.DemoClass;
 
 /// A desk that is open: its class book, and its server.
@@ -34,48 +35,65 @@ public final class OpenDesk implements AutoCloseable {
 
     private static final String BOOK = "classbook.sqlite";
 
-    private final Path file;
     private final ClassBook book;
     private final OpenRooms rooms;
     private final DeskServer server;
     private final AccountDoor door;
 
-    private OpenDesk(
-            Path file, ClassBook book, OpenRooms rooms, DeskServer server, AccountDoor door) {
-        this.file = file;
+    private OpenDesk(ClassBook book, OpenRooms rooms, DeskServer server, AccountDoor door) {
         this.book = book;
         this.rooms = rooms;
         this.server = server;
         this.door = door;
     }
 
-    /// Opens a desk without passwords, for whoever sits at this computer.
+    /// Opens a desk without passwords over the book in `folder`, for whoever sits at this computer.
     ///
     /// @throws IllegalArgumentException if others could reach that address
     /// @see #guarded
     public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
-        return open(folder, demo, address, port, true);
+        return open(inFolder(folder), demo, address, port);
     }
 
-    /// Opens the book in `folder` and starts the server. A new book begins with the demo class. The
-    /// first page asks how the desk is to be kept.
+    /// Opens a desk without passwords over the book in `database`.
+    ///
+    /// @throws IllegalArgumentException if others could reach that address
+    public static OpenDesk open(Database database, boolean demo, InetAddress address, int port) {
+        return open(database, demo, address, port, true);
+    }
+
+    /// Opens the book in `folder` and starts the server.
+    ///
+    /// @see #guarded(Database, boolean, InetAddress, int)
+    public static OpenDesk guarded(Path folder, boolean demo, InetAddress address, int port) {
+        return guarded(inFolder(folder), demo, address, port);
+    }
+
+    /// Opens the book in `database` and starts the server. A new book begins with the demo class.
+    /// The first page asks how the desk is to be kept.
     ///
     /// @param demo whether an old book gets the demo class too, if it does not have it
     /// @param address where the server listens
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
-    public static OpenDesk guarded(Path folder, boolean demo, InetAddress address, int port) {
-        return open(folder, demo, address, port, false);
+    public static OpenDesk guarded(Database database, boolean demo, InetAddress address, int port) {
+        return open(database, demo, address, port, false);
+    }
+
+    private static Database inFolder(Path folder) {
+        PrivateFolder.make(folder);
+        return new Database.Embedded(bookIn(folder));
     }
 
     private static OpenDesk open(
-            Path folder, boolean demo, InetAddress address, int port, boolean withoutPasswords) {
-        PrivateFolder.make(folder);
-        Path file = bookIn(folder);
-        boolean isNew = !Files.exists(file);
-        ClassBook book = ClassBook.open(file);
+            Database database,
+            boolean demo,
+            InetAddress address,
+            int port,
+            boolean withoutPasswords) {
+        ClassBook book = ClassBook.open(database);
         try {
-            if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
+            if (book.isNew() || (demo && !book.hasDemo())) {
                 DemoClass.fill(book, Instant.now());
             }
             Reach reach = address.isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
@@ -83,7 +101,7 @@ public final class OpenDesk implements AutoCloseable {
             AccountDoor door = new AccountDoor(book, reach, withoutPasswords, clock);
             OpenRooms rooms = new OpenRooms(book);
             DeskServer server = DeskServer.start(address, port, pages(book, door, rooms), door);
-            return new OpenDesk(file, book, rooms, server, door);
+            return new OpenDesk(book, rooms, server, door);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -111,12 +129,19 @@ public final class OpenDesk implements AutoCloseable {
                 new MarkPages(book, clock, zone),
                 new ShowingPages(book, chance::nextLong),
                 rooms.pages(),
-                new WorkPages());
+                new WorkPages(),
+                new RosterPages(book, clock, zone),
+                new KeepingPages(book, clock, zone));
     }
 
     /// The address to type into a browser on this computer.
     public String url() {
         return server.url();
+    }
+
+    /// Where the class book is kept.
+    public Database database() {
+        return book.database();
     }
 
     /// Every address that it answers at.
@@ -127,11 +152,6 @@ public final class OpenDesk implements AutoCloseable {
     /// What has to be typed to become the owner, where others can reach the desk and it has none.
     public Optional<String> setupCode() {
         return door.setupCode();
-    }
-
-    /// The file of the class book.
-    public Path file() {
-        return file;
     }
 
     /// The book itself.

@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 
 /// A folder that only its owner can read: it holds what children did.
-final class PrivateFolder {
+public final class PrivateFolder {
 
     private PrivateFolder() {}
 
     /// Makes the folder where it is missing. One that is there is left as it is; one that cannot be
     /// made is left to the class book to tell.
-    static void make(Path folder) {
+    public static void make(Path folder) {
         boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
         try {
             if (posix && !Files.exists(folder)) {

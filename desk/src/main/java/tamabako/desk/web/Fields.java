@@ -22,9 +22,15 @@ public final class Fields {
     public static final int MOST = 2_000;
 
     private final Map<String, List<String>> values;
+    private final Map<String, Upload> files;
 
     private Fields(Map<String, List<String>> values) {
+        this(values, Map.of());
+    }
+
+    private Fields(Map<String, List<String>> values, Map<String, Upload> files) {
         this.values = values;
+        this.files = files;
     }
 
     /// What came of reading a form.
@@ -66,6 +72,16 @@ public final class Fields {
         Map<String, List<String>> made = new LinkedHashMap<>();
         single.forEach((name, value) -> made.put(name, List.of(value)));
         return new Fields(made);
+    }
+
+    /// Fields with files among them.
+    static Fields of(Map<String, List<String>> values, Map<String, Upload> files) {
+        return new Fields(Map.copyOf(values), Map.copyOf(files));
+    }
+
+    /// The file of a field, if one was chosen.
+    public Optional<Upload> file(String name) {
+        return Optional.ofNullable(files.get(name)).filter(Upload::isChosen);
     }
 
     /// The first value of a field, without blanks around it; empty where it did not come.

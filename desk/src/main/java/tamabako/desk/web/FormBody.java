@@ -25,8 +25,13 @@ final class FormBody {
         record Bad(Reply.Trouble trouble) implements Read {}
     }
 
-    static Read read(Incoming incoming) {
-        String type = incoming.header("Content-Type").orElse("").toLowerCase(Locale.ROOT);
+    /// @param megabytes the longest form with files that is taken; 0 where none is
+    static Read read(Incoming incoming, int megabytes) {
+        String written = incoming.header("Content-Type").orElse("");
+        String type = written.toLowerCase(Locale.ROOT);
+        if (megabytes > 0 && type.startsWith("multipart/form-data")) {
+            return files(incoming, written, megabytes);
+        }
         if (!type.split(";", 2)[0].strip().equals("application/x-www-form-urlencoded")) {
             drain(incoming.body());
             return bad(415, "form-type");
@@ -38,6 +43,21 @@ final class FormBody {
                 return bad(413, "form-long", LIMIT / 1024);
             }
             return fields(new String(bytes, StandardCharsets.ISO_8859_1));
+        } catch (IOException broken) {
+            return bad(400, "form-broken");
+        }
+    }
+
+    private static Read files(Incoming incoming, String type, int megabytes) {
+        try {
+            byte[] bytes = incoming.body().readNBytes(megabytes * 1024 * 1024 + 1);
+            if (bytes.length > megabytes * 1024 * 1024) {
+                drain(incoming.body());
+                return bad(413, "file-long", megabytes);
+            }
+            return Multipart.parse(type, bytes)
+                    .<Read>map(Read.Good::new)
+                    .orElseGet(() -> bad(400, "form-broken"));
         } catch (IOException broken) {
             return bad(400, "form-broken");
         }

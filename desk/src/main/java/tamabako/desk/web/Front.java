@@ -90,7 +90,7 @@ final class Front {
         if (!gate.isOwnForm(incoming, view.who())) {
             return trouble(view, 403, "origin");
         }
-        return switch (FormBody.read(incoming)) {
+        return switch (FormBody.read(incoming, route.megabytes())) {
             case FormBody.Read.Good(Fields form) ->
                     answer(incoming, view, route, parts, query, form);
             case FormBody.Read.Bad(Reply.Trouble trouble) ->

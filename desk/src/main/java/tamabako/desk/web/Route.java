@@ -19,31 +19,50 @@ public final class Route {
     private final Pattern pattern;
     private final String address;
     private final Access access;
+    private final int megabytes;
     private final Function<Request, Reply> answering;
 
-    private Route(Verb verb, String address, Access access, Function<Request, Reply> answering) {
+    private Route(
+            Verb verb,
+            String address,
+            Access access,
+            int megabytes,
+            Function<Request, Reply> answering) {
         this.verb = verb;
         this.address = address;
         this.pattern = compile(address);
         this.access = access;
+        this.megabytes = megabytes;
         this.answering = answering;
     }
 
     /// A page to look at.
     public static Route get(String pattern, Function<Request, Reply> answering) {
-        return new Route(Verb.GET, pattern, Access.TEACHER, answering);
+        return new Route(Verb.GET, pattern, Access.TEACHER, 0, answering);
     }
 
     /// A form to send.
     public static Route post(String pattern, Function<Request, Reply> answering) {
-        return new Route(Verb.POST, pattern, Access.TEACHER, answering);
+        return new Route(Verb.POST, pattern, Access.TEACHER, 0, answering);
     }
 
     /// The same route for someone else than teachers.
     ///
     /// @param least the least that someone must be to use it
     public Route forWhom(Access least) {
-        return new Route(verb, address, least, answering);
+        return new Route(verb, address, least, megabytes, answering);
+    }
+
+    /// A form to send with files.
+    ///
+    /// @param megabytes how long the whole of it may be
+    public static Route upload(String pattern, int megabytes, Function<Request, Reply> answering) {
+        return new Route(Verb.POST, pattern, Access.TEACHER, megabytes, answering);
+    }
+
+    /// How long a form with files may be, in megabytes; 0 where none is taken.
+    public int megabytes() {
+        return megabytes;
     }
 
     /// Whom it is for; teachers where nothing else was said.

@@ -34,6 +34,7 @@ import tamabako.records.ClassBook;
 import tamabako.records.Group;
 import tamabako.records.Note;
 import tamabako.records.Pupil;
+import tamabako.records.RoomLog;
 import tamabako.records.Work;
 
 /// The pages of the class book as a browser without scripts asks for them, and as nobody should.
@@ -301,5 +302,36 @@ class BookPagesTest {
         assertThat(json.headers().firstValue("Content-Disposition"))
                 .hasValue("attachment; filename=\"pupil-AOI.json\"");
         assertThat(json.body()).contains("\"name\" : \"Aoi\"").doesNotContain("Ben");
+    }
+
+    @Test
+    void aPupilWithASeatInAnOpenRoomIsErasedOnceTheRoomIsClosed() {
+        RoomLog.Entry room = new RoomLog.Entry("ROOM", "CODE", "{}", NOON);
+        book.whole(() -> {
+            book.rooms().open(room);
+            book.rooms().append("ROOM", new RoomLog.Part(1, "{\"pupil\":\"AOI\"}"));
+        });
+        HttpResponse<String> refused = post("/book/pupils/AOI/erase", "name=Aoi");
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("seat in a room that is open");
+        assertThat(book.pupils().find("AOI")).isPresent();
+
+        book.rooms().close("ROOM");
+        assertThat(post("/book/pupils/AOI/erase", "name=Aoi").statusCode()).isEqualTo(303);
+        assertThat(book.pupils().find("AOI")).isEmpty();
+        assertThat(erased).containsExactly("AOI");
+    }
+
+    @Test
+    void theFilesOfAGroupAreNotNamedByItAndBelongToIt() {
+        for (String file : List.of("pupils.csv", "pupils.xlsx", "results.csv", "results.xlsx")) {
+            HttpResponse<String> reply = look("/book/groups/TUE/" + file);
+            assertThat(reply.statusCode()).isEqualTo(200);
+            assertThat(reply.headers().firstValue("Content-Disposition"))
+                    .hasValue("attachment; filename=\"" + file + "\"");
+        }
+        assertThat(look("/book/groups/TUE/pupils.csv").body()).contains("Aoi,,Tuesday", "Ben");
+        assertThat(look("/book/groups/FRI/pupils.csv").body()).doesNotContain("Aoi");
+        assertThat(look("/book/groups/NOBODY/pupils.csv").statusCode()).isEqualTo(404);
     }
 }

@@ -146,6 +146,32 @@ class EntryWalkTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"en,1024", "ja,390", "ja,1920"})
+    void aFormOfAPaperIsEnteredSectionBySection(String language, int width) {
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+            Page page = scene.page();
+            scene.open("/papers?ladder=abacus-one-sheet");
+            page.locator("input[name=grade]").last().check();
+            page.locator("#forms").fill("1");
+            page.locator("form[action='/papers'][method=post] button").click();
+            page.waitForURL(Pattern.compile("/papers/[A-Z0-9-]+$"));
+            page.locator(".entries a[href^='/entry/']").click();
+            page.locator(".entries a").last().click();
+            Locator line = page.locator(".line").first();
+            assertThat(line.locator("h3")).not().hasCount(0);
+            assertThat(line.locator("input[name=a1]")).isFocused();
+            page.keyboard().type("1");
+            page.keyboard().press("Enter");
+            assertThat(line.locator("input[name=a2]")).isFocused();
+            assertThat(line.locator(".sign").first()).isVisible();
+            page.locator(".hand-out button").click();
+            assertThat(page.locator(".hand-out button")).hasCount(0);
+            assertThat(line.locator("input[name=a1]")).hasValue("1");
+            scene.look("paper");
+        }
+    }
+
     @Test
     void withoutScriptsEachLineIsKeptByItsButton() {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {

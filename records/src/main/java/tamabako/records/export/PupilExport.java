@@ -20,6 +20,7 @@ import tamabako.records.Work;
 ///
 /// @param pupil the pupil with preferences
 /// @param group the name of the pupil's group
+/// @param pin the figures that the pupil types beside the name in a room, if some were drawn
 /// @param attendance the oldest day first
 /// @param notes the newest first
 /// @param results the oldest first
@@ -30,6 +31,7 @@ import tamabako.records.Work;
 public record PupilExport(
         Pupil pupil,
         String group,
+        Optional<String> pin,
         List<Attended> attendance,
         List<Note> notes,
         List<Result> results,
@@ -65,6 +67,7 @@ public record PupilExport(
         return new PupilExport(
                 pupil,
                 book.groups().find(pupil.groupId()).map(Group::name).orElse(""),
+                book.pins().find(pupil.id()),
                 book.attendance().of(pupil.id()),
                 book.notes().of(pupil.id()),
                 book.results().of(pupil.id()),

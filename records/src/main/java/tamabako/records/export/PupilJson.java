@@ -40,7 +40,7 @@ public final class PupilJson {
         all.put("format", "tamabako-pupil")
                 .put("version", VERSION)
                 .put("exportedAt", at.toString());
-        all.set("pupil", pupil(export.pupil(), export.group()));
+        all.set("pupil", pupil(export));
         each(
                 all.putArray("attendance"),
                 export.attendance(),
@@ -64,11 +64,13 @@ public final class PupilJson {
         }
     }
 
-    private static ObjectNode pupil(Pupil pupil, String group) {
+    private static ObjectNode pupil(PupilExport export) {
+        Pupil pupil = export.pupil();
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("id", pupil.id()).put("name", pupil.name()).put("kana", pupil.about().kana());
         pupil.about().born().ifPresent(year -> node.put("born", year.getValue()));
-        node.put("group", group)
+        export.pin().ifPresent(pin -> node.put("pin", pin));
+        node.put("group", export.group())
                 .put("grade", pupil.about().grade())
                 .put("language", pupil.language().toLanguageTag())
                 .put("rosterId", pupil.about().rosterId())

@@ -22,7 +22,7 @@ final class LengthPatterns {
     private final @Nullable Choice[][] choices;
 
     /// Those with so many digits in all, four bits a row, where they are few.
-    private final long @Nullable [][] listed;
+    private final long[] @Nullable [] listed;
 
     private final boolean isListed;
 

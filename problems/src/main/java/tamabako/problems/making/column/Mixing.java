@@ -11,10 +11,13 @@ final class Mixing implements Source {
 
     /// Moves after which a column that meets the conditions is far from the first that did, for
     /// each of its digits.
-    private static final int MOVES_A_DIGIT = 4;
+    private static final int MOVES_A_DIGIT = 8;
 
     /// Moves before another column is begun with.
     static final int MOST_MOVES = 6000;
+
+    /// Tries for a column to begin with.
+    private static final int MOST_STARTS = 1000;
 
     /// How likely a move away from the conditions is kept, of 2^16, by how far it leads.
     private static final int[] KEPT = kept(1.6);
@@ -36,7 +39,7 @@ final class Mixing implements Source {
 
     @Override
     public boolean draw(Draws draws, Facts into) {
-        if (!start.draw(draws, facts) || !find(draws)) {
+        if (!begin(draws) || !find(draws)) {
             return false;
         }
         int digits = 0;
@@ -46,6 +49,15 @@ final class Mixing implements Source {
         mix(digits * MOVES_A_DIGIT, draws);
         into.copy(facts);
         return true;
+    }
+
+    private boolean begin(Draws draws) {
+        for (int i = 0; i < MOST_STARTS; i++) {
+            if (start.draw(draws, facts)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean find(Draws draws) {

@@ -53,7 +53,7 @@ final class Places {
 
     /// One more than the highest number.
     long count() {
-        return (rows + 1L) * signs << (missingBits + totalBits);
+        return ((rows + 1L) * signs) << (missingBits + totalBits);
     }
 
     int start() {

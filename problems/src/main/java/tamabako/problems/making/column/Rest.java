@@ -50,6 +50,7 @@ final class Rest {
         return pair.then[drawn];
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // looked up by one reader, never compared
     private record Two(Choice choice, int[] first, int[] second, Rest[] then) {
 
         static Two of(Rest rest) {

@@ -113,9 +113,9 @@ final class RodCounts implements Source {
     @Override
     public boolean grants(Condition condition) {
         return condition instanceof HandCondition.OnlyTechniques
-                || condition instanceof HandCondition.TechniqueCount(_, int least, int most)
+                || (condition instanceof HandCondition.TechniqueCount(_, int least, int most)
                         && least <= 0
-                        && (most <= 0 || most == HandCondition.ANY)
+                        && (most <= 0 || most == HandCondition.ANY))
                 || condition.equals(new TotalCondition.BelowZero(TotalCondition.Dips.NEVER));
     }
 

@@ -17,6 +17,9 @@ public final class Search {
     /// So many of them have to succeed.
     private static final int ENOUGH = 10;
 
+    /// Tries of a source of columns to be moved.
+    private static final int STARTS = 500;
+
     /// Columns that are moved about until one is as asked.
     private static final int MOVED = 12;
 
@@ -104,7 +107,17 @@ public final class Search {
                         .isPresent();
     }
 
+    /// Where columns come from that are moved about then: from those that keep as much as can be
+    /// kept without moving, as long as any come.
     private static Source start(Asked asked) {
+        Source near =
+                asked.digitsEach()
+                        .map(each -> bags(asked, each))
+                        .orElseGet(() -> new WholeColumns(asked));
+        return found(near, asked, STARTS, ENOUGH) == ENOUGH ? near : farStart(asked);
+    }
+
+    private static Source farStart(Asked asked) {
         Optional<Source> bags =
                 asked.digitsEach().map(each -> BagColumns.unbounded(asked, new Bags(asked, each)));
         return bags.orElseGet(() -> WholeColumns.unbounded(asked));

@@ -27,22 +27,22 @@ class DiceTest {
         assertThat(BruteForce.surprise(drawn, weights)).isBetween(-4.0, 4.0);
     }
 
-    /// Two dice of 2^31 - 1 sides: their throws fill no more than a quarter of the 64 bits evenly,
-    /// and one bit of the first number would come too often if the rest were not drawn again.
+    /// These dice can fall in 3 * 2^60 ways, to which 2^64 draws come five and a third times: were
+    /// none drawn again, every third way would have six draws and the others five.
     @Test
-    void manySidesAreNoLessEven() {
-        int most = Integer.MAX_VALUE;
-        int[] thrown = new int[2];
+    void drawsThatWouldFavourSomeThrowsAreDrawnAgain() {
+        int[] sides = {3, 1 << 30, 1 << 30};
+        int[] thrown = new int[3];
         Draws draws = new Draws(2);
-        int[] eighths = new int[8];
-        for (int i = 0; i < 80_000; i++) {
-            Dice.roll(draws, new int[] {most, most}, 0, 2, thrown);
-            assertThat(thrown[0]).isBetween(0, most - 1);
-            eighths[thrown[1] >>> 28]++;
+        int[] thirds = new int[3];
+        for (int i = 0; i < 30_000; i++) {
+            Dice.roll(draws, sides, 0, 3, thrown);
+            long way = ((long) thrown[0] << 60) + ((long) thrown[1] << 30) + thrown[2];
+            thirds[(int) (way % 3)]++;
         }
-        for (int times : eighths) {
-            // Five standard deviations of a count with chance 1/8.
-            assertThat(times).isBetween(9_533, 10_467);
+        for (int times : thirds) {
+            // Five standard deviations of a count with chance 1/3.
+            assertThat(times).isBetween(9_592, 10_408);
         }
     }
 

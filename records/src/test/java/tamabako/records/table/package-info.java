@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.records.table;
+
+import org.jspecify.annotations.NullMarked;
