@@ -37,7 +37,11 @@ abstract class DeskWorkContract {
         return book.door()
                 .ask(handle ->
                         tables(handle.getConnection()).stream()
-                                .map(table -> table + handle.createQuery("select * from " + table).mapToMap().list())
+                                .map(table ->
+                                        table
+                                                + handle.createQuery("select * from " + table)
+                                                        .mapToMap()
+                                                        .list())
                                 .collect(Collectors.joining("\n")));
     }
 

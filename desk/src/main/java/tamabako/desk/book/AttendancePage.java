@@ -26,11 +26,17 @@ record AttendancePage(ClassBook book, InstantSource clock, ZoneId zone) implemen
     public List<Route> routes() {
         return List.of(
                 Route.get(
-                        "/book/groups/{id}/attendance",
-                        request -> Missing.orGroup(book, request, group -> show(request, group))).forWhom(Access.ASSISTANT),
+                                "/book/groups/{id}/attendance",
+                                request ->
+                                        Missing.orGroup(
+                                                book, request, group -> show(request, group)))
+                        .forWhom(Access.ASSISTANT),
                 Route.post(
-                        "/book/groups/{id}/attendance",
-                        request -> Missing.orGroup(book, request, group -> note(request, group))).forWhom(Access.ASSISTANT));
+                                "/book/groups/{id}/attendance",
+                                request ->
+                                        Missing.orGroup(
+                                                book, request, group -> note(request, group)))
+                        .forWhom(Access.ASSISTANT));
     }
 
     /// The day that is asked for, today where none is; nothing where it is none or still to come.

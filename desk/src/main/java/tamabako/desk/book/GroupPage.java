@@ -22,7 +22,8 @@ record GroupPage(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/book/groups/{id}", request -> in(request, this::show)).forWhom(Access.ASSISTANT),
+                Route.get("/book/groups/{id}", request -> in(request, this::show))
+                        .forWhom(Access.ASSISTANT),
                 Route.post("/book/groups/{id}/rename", request -> in(request, this::rename)),
                 Route.post("/book/groups/{id}/remove", request -> in(request, this::remove)),
                 Route.post("/book/groups/{id}/pupils", request -> in(request, this::addPupil)));

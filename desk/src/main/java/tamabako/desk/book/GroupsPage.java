@@ -23,7 +23,8 @@ record GroupsPage(ClassBook book, InstantSource clock, ZoneId zone) implements R
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/book", request -> page(200, request, form(request))).forWhom(Access.ASSISTANT),
+                Route.get("/book", request -> page(200, request, form(request)))
+                        .forWhom(Access.ASSISTANT),
                 Route.post("/book/groups", this::add),
                 Route.post("/book/retention", this::setRetention));
     }

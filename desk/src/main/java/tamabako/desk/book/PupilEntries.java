@@ -29,11 +29,13 @@ record PupilEntries(ClassBook book, PupilPage page, InstantSource clock) impleme
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/book/pupils/{id}/notes", request -> of(request, this::addNote)).forWhom(Access.ASSISTANT),
+                Route.post("/book/pupils/{id}/notes", request -> of(request, this::addNote))
+                        .forWhom(Access.ASSISTANT),
                 Route.post(
                         "/book/pupils/{id}/notes/{note}/remove",
                         request -> of(request, this::removeNote)),
-                Route.post("/book/pupils/{id}/days", request -> of(request, this::setDay)).forWhom(Access.ASSISTANT),
+                Route.post("/book/pupils/{id}/days", request -> of(request, this::setDay))
+                        .forWhom(Access.ASSISTANT),
                 Route.post(
                         "/book/pupils/{id}/days/{day}/remove",
                         request -> of(request, this::removeDay)),

@@ -25,12 +25,13 @@ record PupilPage(ClassBook book, InstantSource clock, ZoneId zone) implements Ro
     public List<Route> routes() {
         return List.of(
                 Route.get(
-                        "/book/pupils/{id}",
-                        request ->
-                                Missing.orPupil(
-                                        book,
-                                        request,
-                                        pupil -> page(200, request, pupil, form(request)))).forWhom(Access.ASSISTANT));
+                                "/book/pupils/{id}",
+                                request ->
+                                        Missing.orPupil(
+                                                book,
+                                                request,
+                                                pupil -> page(200, request, pupil, form(request))))
+                        .forWhom(Access.ASSISTANT));
     }
 
     /// The day of today.

@@ -52,16 +52,16 @@ record EntrySheets(ClassBook book, InstantSource clock) {
                         new Entered(
                                 new Sheet(one.id(), title(one, words), one.problems()),
                                 one.sections()))
-                .or(() ->
-                        book.sheets().find(id).map(kept -> new Entered(kept.sheet(), List.of())));
+                .or(() -> book.sheets().find(id).map(kept -> new Entered(kept.sheet(), List.of())));
     }
 
     /// The sheet of that identity, for work that is about to be kept: a form of a paper is put in
     /// the book as a sheet where it is not one yet.
     Optional<Sheet> forWork(String id, Words words) {
         if (book.sheets().find(id).isEmpty()) {
-            paper(id).ifPresent(paper ->
-                    book.sheets().keep(paper, title(paper, words), clock.instant()));
+            paper(id)
+                    .ifPresent(paper ->
+                            book.sheets().keep(paper, title(paper, words), clock.instant()));
         }
         return book.sheets().find(id).map(kept -> kept.sheet());
     }

@@ -28,7 +28,9 @@ record GridPage(ClassBook book, EntrySheets sheets, Days days) implements Routes
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.get("/entry/{sheet}", request -> show(request, 200, Optional.empty())).forWhom(Access.ASSISTANT));
+        return List.of(
+                Route.get("/entry/{sheet}", request -> show(request, 200, Optional.empty()))
+                        .forWhom(Access.ASSISTANT));
     }
 
     /// What was typed for one pupil and cannot be kept.

@@ -31,9 +31,12 @@ record LineKeeping(ClassBook book, EntrySheets sheets, GridPage grid, InstantSou
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/entry/{sheet}/{pupil}", request -> with(request, this::keep)).forWhom(Access.ASSISTANT),
+                Route.post("/entry/{sheet}/{pupil}", request -> with(request, this::keep))
+                        .forWhom(Access.ASSISTANT),
                 Route.post(
-                        "/entry/{sheet}/{pupil}/draft", request -> with(request, this::keepDraft)).forWhom(Access.ASSISTANT));
+                                "/entry/{sheet}/{pupil}/draft",
+                                request -> with(request, this::keepDraft))
+                        .forWhom(Access.ASSISTANT));
     }
 
     /// Answers for one sheet and one pupil.
@@ -58,8 +61,7 @@ record LineKeeping(ClassBook book, EntrySheets sheets, GridPage grid, InstantSou
         if (typed.isEmpty()) {
             book.drafts().forget(sheet.id(), pupil.id());
         } else if (!typed.isTooLong()) {
-            book.drafts()
-                    .keep(new Draft(sheet.id(), pupil.id(), typed.written(), typed.took()));
+            book.drafts().keep(new Draft(sheet.id(), pupil.id(), typed.written(), typed.took()));
         }
         return Reply.json(marks(typed, sheet.problems(), request).toString());
     }

@@ -24,16 +24,13 @@ import tamabako.records.Work.MarkedAnswer;
 ///   names work, `again` a pupil
 record Lines(List<Problem> problems, Fields asked, Words words, Days days) {
 
-    Line line(
-            Pupil pupil, Optional<Work> last, Optional<Draft> draft, Optional<Refused> refused) {
+    Line line(Pupil pupil, Optional<Work> last, Optional<Draft> draft, Optional<Refused> refused) {
         boolean isAgain = asked.text("again").equals(pupil.id());
         Optional<Work> corrected =
                 last.filter(work ->
                         asked.text("correct").equals(work.id())
-                                || (refused.isPresent()
-                                        && asked.text("work").equals(work.id())));
-        boolean isOpen =
-                last.isEmpty() || corrected.isPresent() || isAgain || refused.isPresent();
+                                || (refused.isPresent() && asked.text("work").equals(work.id())));
+        boolean isOpen = last.isEmpty() || corrected.isPresent() || isAgain || refused.isPresent();
         Typed typed =
                 refused.map(Refused::typed)
                         .or(() -> draft.filter(_ -> isOpen).map(this::typed))

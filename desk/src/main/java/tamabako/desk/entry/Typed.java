@@ -81,8 +81,7 @@ record Typed(List<String> written, String took, WritingRules rules) {
             marks.add(
                     isTooLong
                             ? "unclear"
-                            : Sayable.word(
-                                    Marker.mark(problems.get(i), answer, rules).getClass()));
+                            : Sayable.word(Marker.mark(problems.get(i), answer, rules).getClass()));
         }
         return marks;
     }

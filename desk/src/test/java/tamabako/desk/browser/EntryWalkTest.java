@@ -69,8 +69,10 @@ class EntryWalkTest {
             KeptSheet kept = makeSheet(scene);
             List<String> right = answers(kept);
             String id = kept.sheet().id();
-            page.locator("#to-group").selectOption(
-                    new com.microsoft.playwright.options.SelectOption().setLabel("Tuesday juniors"));
+            page.locator("#to-group")
+                    .selectOption(
+                            new com.microsoft.playwright.options.SelectOption()
+                                    .setLabel("Tuesday juniors"));
             page.locator("form[action='/handouts'] button").click();
             assertThat(page.locator("form[action^='/handouts/']")).hasCount(1);
             scene.look("handed-out");
@@ -81,8 +83,10 @@ class EntryWalkTest {
             assertThat(page.locator("#number-note")).not().isEmpty();
             scene.look("choose-mistaken");
             page.locator("#number").fill(id.toLowerCase(java.util.Locale.ROOT).replace("-", " "));
-            page.locator("#group").selectOption(
-                    new com.microsoft.playwright.options.SelectOption().setLabel("Tuesday juniors"));
+            page.locator("#group")
+                    .selectOption(
+                            new com.microsoft.playwright.options.SelectOption()
+                                    .setLabel("Tuesday juniors"));
             page.locator("#number").press("Enter");
             page.waitForURL(Pattern.compile("/entry/" + id + "\\?group="));
 
@@ -139,7 +143,10 @@ class EntryWalkTest {
             assertThat(work.getFirst().took()).hasValue(Duration.ofSeconds(65));
             assertThat(desk.book().drafts().ofSheet(id)).isEmpty();
             Pupil pupil =
-                    desk.book().pupils().find(work.getFirst().pupilId().orElseThrow()).orElseThrow();
+                    desk.book()
+                            .pupils()
+                            .find(work.getFirst().pupilId().orElseThrow())
+                            .orElseThrow();
             scene.open("/book/pupils/" + pupil.id());
             page.locator(".piece > summary").first().click();
             scene.look("in-the-book");

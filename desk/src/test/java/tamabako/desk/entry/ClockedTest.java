@@ -13,7 +13,15 @@ import tamabako.testkit.Property;
 class ClockedTest {
 
     @ParameterizedTest
-    @CsvSource({"4:30,270", "4.30,270", "４：３０,270", "4分30秒,270", "0:09,9", "12 5,725", "100:00,6000"})
+    @CsvSource({
+        "4:30,270",
+        "4.30,270",
+        "４：３０,270",
+        "4分30秒,270",
+        "0:09,9",
+        "12 5,725",
+        "100:00,6000"
+    })
     void minutesAndSecondsAreReadAsTheyAreWritten(String written, long seconds) {
         assertThat(Clocked.read(written))
                 .isEqualTo(new Clocked.Read.Good(Optional.of(Duration.ofSeconds(seconds))));

@@ -212,10 +212,7 @@ class EntryPagesTest {
         book.papers()
                 .keep(
                         new KeptPapers(
-                                "SETT-SETT",
-                                LadderTexts.text(ladder.id()),
-                                NOON,
-                                List.of(paper)));
+                                "SETT-SETT", LadderTexts.text(ladder.id()), NOON, List.of(paper)));
         String typed = paper.id().toLowerCase(Locale.ROOT).replace("-", "");
 
         assertThat(look("/entry?number=" + typed + "&group=TUE").headers().firstValue("Location"))
@@ -283,7 +280,8 @@ class EntryPagesTest {
                     """)
     void aLineThatCannotBeKeptIsTold(String path, String form, int status, String told) {
         Work bens =
-                new Work("BENS", "K7QM-29XF", Optional.of("BEN"), NOON, List.of(), Optional.empty());
+                new Work(
+                        "BENS", "K7QM-29XF", Optional.of("BEN"), NOON, List.of(), Optional.empty());
         book.work().keep(bens);
         HttpResponse<String> reply = post(path, form);
         assertThat(reply.statusCode()).isEqualTo(status);

@@ -83,8 +83,8 @@ record DemoYear(ClassBook book, Instant now) {
     void write(Group group, List<Pupil> pupils, List<HandedOut> handedOut) {
         SplittableRandom chance = new SplittableRandom(pupils.size());
         book.whole(() -> {
-            handedOut.forEach(one ->
-                    book.handouts().keep(Handout.of(one.sheetId(), group, one.at())));
+            handedOut.forEach(
+                    one -> book.handouts().keep(Handout.of(one.sheetId(), group, one.at())));
             for (int lesson = LESSONS; lesson >= 1; lesson--) {
                 LocalDate day = day(lesson * DAYS_BETWEEN);
                 pupils.forEach(pupil ->

@@ -55,7 +55,8 @@ public record GroupTables(ClassBook book, RecordsWords words, ZoneId zone) {
     }
 
     private List<String> row(Pupil pupil, Work work) {
-        String title = book.sheets().find(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
+        String title =
+                book.sheets().find(work.sheetId()).map(kept -> kept.sheet().title()).orElse("");
         return List.of(
                 pupil.name(),
                 LocalDate.ofInstant(work.handedAt(), zone).toString(),

@@ -46,8 +46,6 @@ public final class TableBook {
     /// Without the characters that the name of a sheet may not have.
     private static String title(String title) {
         String plain = title.replaceAll("[\\[\\]:*?/\\\\'\\p{Cntrl}]", " ").strip();
-        return plain.isEmpty()
-                ? "-"
-                : plain.substring(0, Math.min(LONGEST_TITLE, plain.length()));
+        return plain.isEmpty() ? "-" : plain.substring(0, Math.min(LONGEST_TITLE, plain.length()));
     }
 }

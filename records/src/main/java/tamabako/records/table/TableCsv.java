@@ -20,8 +20,7 @@ public final class TableCsv {
     public static byte[] write(BookTable table) {
         StringWriter text = new StringWriter();
         text.write(MARK);
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(table.columns());
             for (List<String> row : table.rows()) {
                 csv.writeRecord(row.stream().map(PlainText::of).toList());

@@ -90,13 +90,7 @@ class GroupTablesTest {
             List<List<String>> results =
                     List.of(
                             List.of(
-                                    "Name",
-                                    "Day",
-                                    "Kind",
-                                    "Title",
-                                    "Points",
-                                    "Of",
-                                    "Seconds",
+                                    "Name", "Day", "Kind", "Title", "Points", "Of", "Seconds",
                                     "Outcome"),
                             List.of(
                                     "'" + HOSTILE,
@@ -108,7 +102,13 @@ class GroupTablesTest {
                                     "95",
                                     ""),
                             List.of(
-                                    "'" + HOSTILE, "2026-04-01", "Exam", "6級", "230", "300", "",
+                                    "'" + HOSTILE,
+                                    "2026-04-01",
+                                    "Exam",
+                                    "6級",
+                                    "230",
+                                    "300",
+                                    "",
                                     "合格"));
             assertThat(csv(english.results(group))).isEqualTo(results);
             assertThat(workbook(english.results(group)).get(1).subList(1, 7))
