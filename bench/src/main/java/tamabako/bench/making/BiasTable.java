@@ -56,11 +56,7 @@ public final class BiasTable {
                 "%n%,d columns by %s; %,d drawn%s.%n%n"
                         + "| mean of | %s | drawn | difference | in standard errors |%n"
                         + "| --- | --- | --- | --- | --- |",
-                few,
-                reference,
-                many,
-                drawing.isEven() ? "" : " by moving digits about",
-                reference);
+                few, reference, many, drawing.isEven() ? "" : " by moving digits about", reference);
         for (int i = 0; i < Means.NAMES.size(); i++) {
             double difference = made.mean(i) / right.mean(i) - 1;
             double error = Math.hypot(made.error(i), right.error(i)) / right.mean(i);

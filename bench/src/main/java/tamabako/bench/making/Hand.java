@@ -92,7 +92,6 @@ final class Hand {
 
     /// Whether `held` plus or minus `digit` is done directly.
     static boolean isDirect(int held, int digit, boolean minus) {
-        return digit == 0
-                || (minus ? TAKING : ADDING)[held][digit] == Technique.DIRECT.ordinal();
+        return digit == 0 || (minus ? TAKING : ADDING)[held][digit] == Technique.DIRECT.ordinal();
     }
 }

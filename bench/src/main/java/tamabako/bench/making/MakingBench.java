@@ -42,7 +42,9 @@ public final class MakingBench {
         double seconds = arguments.length > 0 ? Double.parseDouble(arguments[0]) : 0.5;
         int rounds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5;
         MakingBench bench = new MakingBench(seconds, rounds);
-        say("load average %.1f", ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+        say(
+                "load average %.1f",
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         Task direct = Task.DIRECT;
         bench.compare(
                 direct,
@@ -63,7 +65,9 @@ public final class MakingBench {
                 List.of(Solved.fresh(balanced), Solved.kept(balanced)),
                 Thrown.bag(balanced));
         sets();
-        say("load average %.1f", ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+        say(
+                "load average %.1f",
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
     }
 
     /// @param last the peer that is named last in the results

@@ -44,9 +44,7 @@ final class Ours {
         Drawing drawing = drawing(task.wish());
         Draws draws = new Draws(1);
         long[] rows = new long[task.wish().rows()];
-        return new Peer(
-                "drawing alone",
-                _ -> draw(drawing, draws, rows));
+        return new Peer("drawing alone", _ -> draw(drawing, draws, rows));
     }
 
     static Drawing drawing(ColumnWish wish) {

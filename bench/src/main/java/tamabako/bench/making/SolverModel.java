@@ -102,8 +102,7 @@ final class SolverModel {
         for (int row = 1; row < task.rows(); row++) {
             IntVar carry = model.intVar(0);
             for (int rod = 0; rod < task.rods(); rod++) {
-                IntVar entered =
-                        rod < task.most() ? digits[row][rod] : model.intVar(Steps.BLANK);
+                IntVar entered = rod < task.most() ? digits[row][rod] : model.intVar(Steps.BLANK);
                 IntVar held = totals[row - 1][rod];
                 IntVar then = totals[row][rod];
                 boolean isLast = rod == task.rods() - 1;
@@ -116,7 +115,10 @@ final class SolverModel {
                     IntVar second = model.intVar(0, 4);
                     techniques.add(first);
                     techniques.add(second);
-                    vars = new IntVar[] {minus[row], held, entered, carry, then, out, first, second};
+                    vars =
+                            new IntVar[] {
+                                minus[row], held, entered, carry, then, out, first, second
+                            };
                 } else {
                     vars = new IntVar[] {minus[row], held, entered, carry, then, out};
                 }
@@ -164,16 +166,15 @@ final class SolverModel {
     }
 
     private static IntVar[] flat(IntVar[][] rows) {
-        return Arrays.stream(rows)
-                .flatMap(Arrays::stream)
-                .toArray(IntVar[]::new);
+        return Arrays.stream(rows).flatMap(Arrays::stream).toArray(IntVar[]::new);
     }
 
     /// A column found with values drawn from `seed`, whatever was found before.
     long[] solve(long seed) {
         Solver solver = model.getSolver();
         solver.reset();
-        IntVar[] open = Stream.concat(Stream.of(minus), Stream.of(flat(digits))).toArray(IntVar[]::new);
+        IntVar[] open =
+                Stream.concat(Stream.of(minus), Stream.of(flat(digits))).toArray(IntVar[]::new);
         IntDomainRandom values = new IntDomainRandom(seed);
         solver.setSearch(
                 task.most() > WEIGHED_FROM

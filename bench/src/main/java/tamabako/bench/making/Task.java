@@ -18,17 +18,14 @@ enum Task {
             new SolverTask(10, 2, 2, 2, 3, 9, Set.of(Technique.DIRECT), 0, 0, 0, false, 0)),
     /// Ten rows of four to six digits, three of them minus, each technique eight times at least,
     /// each digit four to six times, no lead twice running.
-    RICH(
-            rich(8),
-            new SolverTask(10, 4, 6, 7, 3, 3, Set.of(Technique.values()), 8, 4, 6, true, 0)),
+    RICH(rich(8), new SolverTask(10, 4, 6, 7, 3, 3, Set.of(Technique.values()), 8, 4, 6, true, 0)),
     /// Ten rows of ten digits, four of them minus, each digit ten times, an answer of ten digits.
     BALANCED(
             ColumnWish.of(10, 10)
                     .withMinusRows(4)
                     .with(new DigitsEach(10, 10))
                     .with(new AnswerLength(10, 10)),
-            new SolverTask(
-                    10, 10, 10, 11, 4, 4, Set.of(Technique.values()), 0, 10, 10, false, 10));
+            new SolverTask(10, 10, 10, 11, 4, 4, Set.of(Technique.values()), 0, 10, 10, false, 10));
 
     private final ColumnWish wish;
     private final SolverTask forSolver;

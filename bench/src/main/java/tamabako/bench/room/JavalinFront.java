@@ -6,12 +6,18 @@ import io.javalin.http.sse.SseClient;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Verb;
 
 /// Javalin on virtual threads with its own event streams.
 final class JavalinFront implements Front {
+
+    private static final long PATIENCE = 600_000;
 
     private final Javalin server;
     private final Pages pages;
@@ -23,17 +29,26 @@ final class JavalinFront implements Front {
                 Javalin.create(config -> {
                             config.startup.showJavalinBanner = false;
                             config.concurrency.useVirtualThreads = true;
+                            config.jetty.addConnector(JavalinFront::patient);
                             config.routes.sse("/seat/{id}/stream", this::listen);
                             config.routes.post("/join/{code}", this::form);
                             config.routes.post("/seat/{id}/answers", this::form);
                         })
-                        .start("127.0.0.1", 0);
+                        .start();
         rooms.watch(change -> {
             if (change.events().stream().anyMatch(UndertowFront::isForAll)) {
                 String told = Pages.told(change.after().run(), change.after().phase().word());
                 clients.forEach(client -> client.sendEvent("round", told));
             }
         });
+    }
+
+    /// On the loopback address; seats that think for a while are not let go.
+    private static ServerConnector patient(Server server, HttpConfiguration http) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost("127.0.0.1");
+        connector.setIdleTimeout(PATIENCE);
+        return connector;
     }
 
     private void listen(SseClient client) {

@@ -13,7 +13,8 @@ import java.util.Locale;
 /// Each seat listens on one connection and sends on another. In each round the teacher starts; the
 /// seats answer twice within 4 s; half-way the teacher pauses and goes on; then the round is
 /// repeated. Fan-out is the time from an event being on the disk to a seat having read it. The
-/// memory is that of the server's process after a collection, with every seat there.
+/// memory is that of the server's process after a collection, before the first seat and with every
+/// seat there.
 public final class RoomLoad {
 
     private static final int EVENTS_A_ROUND = 4;
@@ -33,9 +34,9 @@ public final class RoomLoad {
         System.out.println(
                 "load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
         System.out.println(
-                "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | memory MB |"
+                "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | empty MB | memory MB | heap MB |"
                         + " answers sent | acknowledged | kept | twice |");
-        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (int seats : sizes) {
             for (String server : List.of("desk", "undertow", "javalin")) {
                 System.out.println(run(server, seats, seats > 2_000 ? 3 : 5));
@@ -47,8 +48,24 @@ public final class RoomLoad {
     private static String run(String name, int seats, int rounds) throws IOException {
         Path folder = Files.createTempDirectory("room-load");
         int events = EVENTS_A_ROUND * rounds;
-        try (ServerProcess server = new ServerProcess(name, folder);
-                Seating seating = new Seating(server, seats, events)) {
+        try (ServerProcess server = new ServerProcess(name, folder)) {
+            server.tell("memory");
+            long empty = Long.parseLong(server.await("MEMORY").split(" ", -1)[1]) / 1024;
+            try (Seating seating = new Seating(server, seats, events)) {
+                return run(name, seats, rounds, server, seating, empty);
+            }
+        }
+    }
+
+    private static String run(
+            String name,
+            int seats,
+            int rounds,
+            ServerProcess server,
+            Seating seating,
+            long empty)
+            throws IOException {
+            int events = EVENTS_A_ROUND * rounds;
             int event = 0;
             for (int round = 0; round < rounds; round++) {
                 server.tell("start");
@@ -63,27 +80,28 @@ public final class RoomLoad {
                 seating.awaitEvent(event++);
             }
             server.tell("memory");
-            long memory = Long.parseLong(server.await("MEMORY").split(" ")[1]);
+            String[] memory = server.await("MEMORY").split(" ", -1);
             server.tell("check");
-            String[] check = server.await("CHECK").split(" ");
+            String[] check = server.await("CHECK").split(" ", -1);
             long[] fanOut = fanOut(server.events(), seating, events);
             long[] answers = seating.answerTimes.stream().mapToLong(Long::longValue).toArray();
             Arrays.sort(answers);
             return String.format(
                     Locale.ROOT,
-                    "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %s | %s |",
+                    "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %d | %d | %s | %s |",
                     seats,
                     name,
                     at(fanOut, 0.5),
                     at(fanOut, 0.99),
                     at(answers, 0.5),
                     at(answers, 0.99),
-                    memory / 1024,
+                    empty,
+                    Long.parseLong(memory[1]) / 1024,
+                    Long.parseLong(memory[2]) / 1024,
                     seating.sent(),
                     seating.acknowledged,
                     check[3],
                     check[4]);
-        }
     }
 
     private static long[] fanOut(List<Long> kept, Seating seating, int events) {

@@ -121,9 +121,17 @@ public final class RoomServer {
         }
     }
 
-    /// The memory of the process that is resident after a collection, in KB, as the kernel says.
-    private static long memory() throws IOException {
+    /// The memory of the process that is resident after a collection, as the kernel says, and what
+    /// of the heap is in use, both in KB.
+    private static String memory() throws IOException {
         System.gc();
+        System.gc();
+        Runtime machine = Runtime.getRuntime();
+        long heap = (machine.totalMemory() - machine.freeMemory()) / 1024;
+        return resident() + " " + heap;
+    }
+
+    private static long resident() throws IOException {
         return Files.readAllLines(Path.of("/proc/self/status")).stream()
                 .filter(line -> line.startsWith("VmRSS:"))
                 .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))

@@ -1,6 +1,7 @@
 package tamabako.bench.room;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.ByteBuffer;
 import java.nio.channels.SelectionKey;
@@ -35,7 +36,7 @@ final class Seating implements AutoCloseable {
     long refused;
 
     Seating(ServerProcess process, int seats, int events) throws IOException {
-        this.server = new InetSocketAddress("127.0.0.1", process.port);
+        this.server = new InetSocketAddress(InetAddress.getLoopbackAddress(), process.port);
         this.room = process.room;
         this.sent = new int[seats];
         this.heard = new long[seats][events];

@@ -30,6 +30,9 @@ final class ServerProcess implements AutoCloseable {
                                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                                 "-XX:+UseSerialGC",
                                 "-Xmx1g",
+                                // What is not needed goes back to the system.
+                                "-XX:MinHeapFreeRatio=5",
+                                "-XX:MaxHeapFreeRatio=10",
                                 "--enable-native-access=ALL-UNNAMED",
                                 "-cp",
                                 System.getProperty("java.class.path"),
@@ -40,7 +43,7 @@ final class ServerProcess implements AutoCloseable {
                         .start();
         commands = process.outputWriter(StandardCharsets.UTF_8);
         Thread.ofPlatform().daemon().start(this::read);
-        String[] ready = await("READY").split(" ");
+        String[] ready = await("READY").split(" ", -1);
         port = Integer.parseInt(ready[1]);
         code = ready[2];
         room = ready[3];

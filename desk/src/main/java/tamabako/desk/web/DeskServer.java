@@ -68,6 +68,8 @@ public final class DeskServer implements AutoCloseable {
                         .idleConnectionTimeout(Duration.ofMinutes(1))
                         // Each of up to 10,000 seats listens on one connection and sends on another.
                         .maxTcpConnections(24_000)
+                        // Buffers of channels are twice as large; thousands of seats listen.
+                        .useNio(false)
                         .protocolsDiscoverServices(false)
                         .addProtocol(
                                 Http1Config.builder()

@@ -113,7 +113,7 @@ async function round(now) {
     return;
   }
   const limit = now.limit < 0 ? -1 : (now.limit * (100 + state.extra)) / 100;
-  part('clock').hidden = limit < 0;
+  part('clock').hidden = limit < 0 || now.phase === 'ended';
   clock.set(limit < 0 ? -1 : limit - now.worked, now.phase === 'running' && limit >= 0);
   part('round').textContent = state.title;
   if (now.phase !== 'waiting' && shownRun !== now.run) await fetchProblems();

@@ -76,7 +76,7 @@ final class RoomJournal implements AutoCloseable {
                             rooms.add(deciding);
                         });
             });
-        } catch (RuntimeException failed) {
+        } catch (RuntimeException | Error failed) {
             LOG.error("{} wishes could not be kept.", together.size(), failed);
             together.forEach(wish -> wish.outcome().completeExceptionally(failed));
             return;

@@ -53,9 +53,7 @@ final class Choice {
     private long slot(int index, Slots filled) {
         int other = filled.other(index);
         long border =
-                other == index
-                        ? 0
-                        : filled.own(index).shiftLeft(BITS).divide(all).longValueExact();
+                other == index ? 0 : filled.own(index).shiftLeft(BITS).divide(all).longValueExact();
         return (border << (Long.SIZE - BITS)) | other;
     }
 

@@ -123,9 +123,7 @@ final class Completions implements Source {
         if (!places.mayAdd(place)) {
             return Rows.NONE;
         }
-        return places.isFirst(place)
-                ? nextRows.first()
-                : nextRows.on(places.total(place), false);
+        return places.isFirst(place) ? nextRows.first() : nextRows.on(places.total(place), false);
     }
 
     private Rows taken(int place) {

@@ -65,9 +65,7 @@ final class Fills {
             ways.add(Bags.binomial(places, count).multiply(rest.ways()));
             then.add(rest);
         }
-        return then.isEmpty()
-                ? Rest.NEVER
-                : new Rest(from, Choice.of(ways), then);
+        return then.isEmpty() ? Rest.NEVER : new Rest(from, Choice.of(ways), then);
     }
 
     /// The ways to fill so many places behind leads of one kind.

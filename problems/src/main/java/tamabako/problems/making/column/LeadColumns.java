@@ -50,7 +50,6 @@ final class LeadColumns implements Source {
     /// How often a digit may be a lead.
     private final int mostTimes;
 
-
     private LeadColumns(Asked asked, DigitsEach each, List<Long> kinds) {
         Shape shape = asked.shape();
         int rows = shape.rows();

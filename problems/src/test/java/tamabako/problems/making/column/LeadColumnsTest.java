@@ -145,8 +145,6 @@ class LeadColumnsTest {
 
     private static Asked asked(int rows, int digits, DigitsEach each) {
         return Asked.of(
-                new Shape(rows, new Lengths.Between(digits, digits), 0),
-                Signs.PLUS,
-                List.of(each));
+                new Shape(rows, new Lengths.Between(digits, digits), 0), Signs.PLUS, List.of(each));
     }
 }
