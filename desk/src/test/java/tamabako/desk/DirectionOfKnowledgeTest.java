@@ -44,7 +44,7 @@ class DirectionOfKnowledgeTest {
                     "desk", List.of("frame", "problems", "insight", "paper", "voice", "records"));
 
     private static final String[] CORE = {
-        "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.voice.."
+        "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.voice.number..", "tamabako.voice.script..", "tamabako.voice.sound.."
     };
 
     /// Texts as readers and writers, for libraries that ask for them: no input or output.
