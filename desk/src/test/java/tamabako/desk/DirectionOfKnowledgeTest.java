@@ -40,11 +40,13 @@ class DirectionOfKnowledgeTest {
                     "insight", List.of("frame", "problems"),
                     "paper", List.of("frame", "problems"),
                     "voice", List.of("problems"),
+                    "showing", List.of(),
                     "records", List.of("frame", "problems", "insight"),
-                    "desk", List.of("frame", "problems", "insight", "paper", "voice", "records"));
+                    "desk", List.of("frame", "problems", "insight", "paper", "voice", "showing", "records"));
 
     private static final String[] CORE = {
-        "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.voice.number..", "tamabako.voice.script..", "tamabako.voice.sound.."
+        "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.showing..",
+        "tamabako.voice.number..", "tamabako.voice.script..", "tamabako.voice.sound.."
     };
 
     /// Texts as readers and writers, for libraries that ask for them: no input or output.

@@ -14,6 +14,7 @@ import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
+import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
@@ -74,6 +75,7 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new ShowingPages(book, chance::nextLong),
                 new WorkPages());
     }
 

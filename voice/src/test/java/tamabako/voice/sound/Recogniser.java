@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -52,6 +54,9 @@ final class Recogniser {
                                 "-cepext", ".wav",
                                 "-adcin", "yes",
                                 "-adchdr", "44",
+                                "-cmn", "batch",
+                                "-remove_silence", "no",
+                                "-remove_noise", "no",
                                 "-beam", "1e-80",
                                 "-wbeam", "1e-60",
                                 "-pbeam", "1e-80",
@@ -77,21 +82,15 @@ final class Recogniser {
             return own;
         }
         String grammar = Files.readString(Path.of("src/test/recogniser/" + language + ".jsgf"));
-        Path dictionary = folder.resolve("words.dict");
+        List<String> used = new ArrayList<>();
         try (Stream<String> lines =
                 Files.lines(MODEL.resolve("cmudict-en-us.dict"), StandardCharsets.UTF_8)) {
-            List<String> used =
-                    lines.filter(line ->
-                                    Pattern.compile(
-                                                    "\\b"
-                                                            + Pattern.quote(
-                                                                    line.split("[ (]", 2)[0])
-                                                            + "\\b")
-                                            .matcher(grammar)
-                                            .find())
-                            .toList();
-            Files.write(dictionary, used);
+            Set<String> words = new HashSet<>(List.of(grammar.split("[^a-z]+", -1)));
+            lines.filter(line -> words.contains(line.split("[ (]", 2)[0])).forEach(used::add);
         }
+        used.add("quadrillion K W AA D R IH L Y AH N");
+        Path dictionary = folder.resolve("words.dict");
+        Files.write(dictionary, used);
         return dictionary;
     }
 }

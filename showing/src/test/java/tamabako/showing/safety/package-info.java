@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.showing.safety;
+
+import org.jspecify.annotations.NullMarked;
