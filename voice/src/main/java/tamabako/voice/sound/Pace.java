@@ -1,5 +1,9 @@
 package tamabako.voice.sound;
 
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /// How fast the rows of a call follow one another.
 public sealed interface Pace {
 
@@ -48,6 +52,27 @@ public sealed interface Pace {
         @Override
         public double slot(int digits, double spoken) {
             return spoken + seconds;
+        }
+    }
+
+    /// Reads a pace as people write it: `3s`, `4d` or `+1`.
+    ///
+    /// @return nothing where it is none, or out of range
+    static Optional<Pace> parse(String written) {
+        Matcher read = Pattern.compile("(\\+?)(\\d{1,3}(?:\\.\\d{1,3})?)([sd]?)").matcher(written);
+        if (!read.matches()) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(read.group(2));
+        try {
+            return switch (read.group(1) + read.group(3)) {
+                case "s" -> Optional.of(new SecondsARow(value));
+                case "d" -> Optional.of(new DigitsASecond(value));
+                case "+" -> Optional.of(new Unhurried(value));
+                default -> Optional.empty();
+            };
+        } catch (IllegalArgumentException outOfRange) {
+            return Optional.empty();
         }
     }
 

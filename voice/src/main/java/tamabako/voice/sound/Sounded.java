@@ -3,8 +3,8 @@ package tamabako.voice.sound;
 /// What came of asking for the sound of a call.
 public sealed interface Sounded {
 
-    /// The sound.
-    record Ready(CallSound sound) implements Sounded {}
+    /// It can be spoken: `sounding` knows the times, and speaks when it is asked.
+    record Ready(Sounding sounding) implements Sounded {}
 
     /// A row cannot be spoken in its time, not even hurried.
     ///

@@ -9,7 +9,7 @@ import tamabako.voice.clip.Piece;
 import tamabako.voice.script.CallLine;
 import tamabako.voice.script.CallScript;
 
-/// Makes the sound of a call.
+/// The sound of a call: its times, and, when it is asked for, the speech.
 public final class Sounding {
 
     /// The most that speech is hurried.
@@ -26,23 +26,25 @@ public final class Sounding {
 
     private static final int RATE = Clips.RATE;
 
+    private final float[] opening;
     private final Pace pace;
     private final List<Joiner> rows;
     private final List<Integer> digits;
 
-    private Sounding(Pace pace, List<Joiner> rows, List<Integer> digits) {
+    private Sounding(float[] opening, Pace pace, List<Joiner> rows, List<Integer> digits) {
+        this.opening = opening;
         this.pace = pace;
         this.rows = rows;
         this.digits = digits;
     }
 
-    /// The call of `script` at that pace.
+    /// Prepares the call of `script` at that pace.
     public static Sounded of(CallScript script, Pace pace) {
         Optional<Clips> voice = Clips.find(script.language());
         if (voice.isEmpty()) {
             return new Sounded.NoVoice();
         }
-        Optional<List<Piece>> opening = voice.get().say(script.opening().words());
+        Optional<float[]> opening = alone(script.opening(), script.language());
         List<Joiner> rows = new ArrayList<>();
         List<Integer> digits = new ArrayList<>();
         for (CallLine row : script.rows()) {
@@ -53,9 +55,12 @@ public final class Sounding {
             rows.add(new Joiner(said.get()));
             digits.add((int) row.shown().chars().filter(Character::isDigit).count());
         }
-        return opening.isEmpty()
-                ? new Sounded.NoVoice()
-                : new Sounding(pace, rows, digits).sound(new Joiner(opening.get()));
+        if (opening.isEmpty()) {
+            return new Sounded.NoVoice();
+        }
+        Sounding sounding = new Sounding(opening.get(), pace, rows, digits);
+        Optional<Sounded.TooFast> tooFast = sounding.tooFast();
+        return tooFast.isPresent() ? tooFast.get() : new Sounded.Ready(sounding);
     }
 
     /// What a line sounds like alone, if there is a voice for it: an answer, or the caller's "right".
@@ -71,44 +76,44 @@ public final class Sounding {
                 });
     }
 
-    private Sounded sound(Joiner opening) {
+    private Optional<Sounded.TooFast> tooFast() {
         for (int row = 0; row < rows.size(); row++) {
             double least = rows.get(row).withoutRests() / MOST_HURRY;
             if (room(row) < least) {
-                return new Sounded.TooFast(row + 1, slot(row), timeFor(least / RATE));
+                return Optional.of(
+                        new Sounded.TooFast(row + 1, slot(row), timeFor(least / RATE)));
             }
         }
-        float[] first = opening.fit(opening.natural());
-        Loudness.even(first);
-        int start = samples(LEAD_IN) + first.length + samples(AFTER_OPENING);
-        List<float[]> lines = new ArrayList<>();
-        List<Integer> starts = new ArrayList<>();
+        return Optional.empty();
+    }
+
+    /// When the rows begin.
+    public CallTimes times() {
+        List<Double> starts = new ArrayList<>();
         List<Double> hurry = new ArrayList<>();
-        int slotStart = start;
+        int at = samples(LEAD_IN) + opening.length + samples(AFTER_OPENING);
         for (int row = 0; row < rows.size(); row++) {
-            Joiner joiner = rows.get(row);
-            float[] speech = joiner.fit(room(row));
+            starts.add(at / (double) RATE);
+            hurry.add(Math.max(1, rows.get(row).withoutRests() / (double) room(row)));
+            at += samples(slot(row));
+        }
+        double first = LEAD_IN + Loudness.onset(opening) / (double) RATE;
+        return new CallTimes(first, starts, at / (double) RATE, hurry);
+    }
+
+    /// The call, spoken.
+    public CallSound sound() {
+        CallTimes times = times();
+        List<float[]> lines = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        int length = samples(times.end());
+        for (int row = 0; row < rows.size(); row++) {
+            float[] speech = rows.get(row).fit(room(row));
             Loudness.even(speech);
             Loudness.clear(speech);
             lines.add(speech);
-            starts.add(slotStart);
-            hurry.add(Math.max(1, joiner.withoutRests() / (double) room(row)));
-            slotStart += samples(slot(row));
-        }
-        return new Sounded.Ready(mix(first, lines, starts, slotStart, hurry));
-    }
-
-    private CallSound mix(
-            float[] opening,
-            List<float[]> lines,
-            List<Integer> starts,
-            int end,
-            List<Double> hurry) {
-        int length = end;
-        List<Integer> places = new ArrayList<>();
-        for (int row = 0; row < lines.size(); row++) {
-            places.add(starts.get(row) - Loudness.onset(lines.get(row)));
-            length = Math.max(length, places.get(row) + lines.get(row).length);
+            places.add(samples(times.rows().get(row)) - Loudness.onset(speech));
+            length = Math.max(length, places.get(row) + speech.length);
         }
         float[] samples = new float[length + samples(LEAD_IN)];
         add(samples, samples(LEAD_IN), opening);
@@ -117,13 +122,7 @@ public final class Sounding {
             add(samples, places.get(row), lines.get(row));
             ends.add((places.get(row) + lines.get(row).length) / (double) RATE);
         }
-        return new CallSound(
-                samples,
-                LEAD_IN + Loudness.onset(opening) / (double) RATE,
-                starts.stream().map(at -> at / (double) RATE).toList(),
-                ends,
-                end / (double) RATE,
-                hurry);
+        return new CallSound(samples, times, ends);
     }
 
     private static void add(float[] samples, int from, float[] line) {

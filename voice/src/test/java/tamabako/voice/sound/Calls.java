@@ -42,7 +42,7 @@ final class Calls {
 
     static CallSound sound(CallScript script, Pace pace) {
         return switch (Sounding.of(script, pace)) {
-            case Sounded.Ready(CallSound sound) -> sound;
+            case Sounded.Ready(Sounding sounding) -> sounding.sound();
             case Sounded.TooFast fast -> throw new AssertionError(fast);
             case Sounded.NoVoice none -> throw new AssertionError(none);
         };

@@ -19,10 +19,6 @@ final class Heard {
         }
     }
 
-    double seconds() {
-        return samples.length / RATE;
-    }
-
     double peak() {
         double peak = 0;
         for (double sample : samples) {
@@ -64,17 +60,7 @@ final class Heard {
         return Double.NaN;
     }
 
-    /// The greatest jump between two samples next to one another.
-    double greatestJump() {
-        double jump = 0;
-        for (int i = 1; i < samples.length; i++) {
-            jump = Math.max(jump, Math.abs(samples[i] - samples[i - 1]));
-        }
-        return jump;
-    }
-
-    /// The level of the quietest 20 ms before `until`, as power.
-    double power(int from, int length) {
+    private double power(int from, int length) {
         double sum = 0;
         for (int i = Math.max(0, from); i < from + length && i < samples.length; i++) {
             sum += samples[i] * samples[i];

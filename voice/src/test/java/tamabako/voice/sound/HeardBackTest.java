@@ -48,9 +48,9 @@ class HeardBackTest {
         "groups, en, GROUPS, 60, 0.85",
         "groups, en, GROUPS, 3.85, 0.75",
         "groups, en, GROUPS, 2.85, 0.6",
-        "ja, ja, FULL, 60, 0.75",
-        "ja, ja, FULL, 5.0, 0.6",
-        "ja, ja, FULL, 3.85, 0.5"
+        "ja, ja, FULL, 60, 0.55",
+        "ja, ja, FULL, 5.0, 0.45",
+        "ja, ja, FULL, 3.85, 0.25"
     })
     void theDigitsAreHeard(
             String grammar, String language, Wording wording, double seconds, double least)
