@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import tamabako.desk.call.CallPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
@@ -75,6 +76,7 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new CallPages(book, chance::nextLong),
                 new ShowingPages(book, chance::nextLong),
                 new WorkPages());
     }
