@@ -58,6 +58,16 @@ public final class Tamabako {
         return new CommandLine(new Tamabako())
                 .registerConverter(Locale.class, Locale::forLanguageTag)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((wrong, _) -> {
+                    CommandLine line = wrong.getCommandLine();
+                    line.getErr().println(wrong.getMessage());
+                    CommandLine.UnmatchedArgumentException.printSuggestions(wrong, line.getErr());
+                    line.getErr()
+                            .println(
+                                    "`%s --help` tells what it takes."
+                                            .formatted(line.getCommandSpec().qualifiedName()));
+                    return line.getCommandSpec().exitCodeOnInvalidInput();
+                })
                 .setExecutionExceptionHandler((failed, line, _) -> {
                     line.getErr().println(Trouble.of(failed));
                     return line.getCommandSpec().exitCodeOnInvalidInput();

@@ -159,6 +159,40 @@ class CommandsTest {
     }
 
     @Test
+    void slipsTellsOfEveryPupilAndNamesWhatCannotHaveHappened() throws IOException {
+        String attempt =
+                "{\"problem\":{\"kind\":\"column\",\"rows\":[\"%s\",\"-4\"]},\"answer\":\"%s\","
+                        + "\"seconds\":%s,\"pupil\":\"%s\"}\n";
+        String attempts =
+                file(
+                        "attempts.jsonl",
+                        attempt.formatted("12", "6", "5", "goro")
+                                + attempt.formatted("31", "25", "5", "goro")
+                                + attempt.formatted("12", "8", "0.01", "goro")
+                                + attempt.formatted("12", "8", "4", "aoi")
+                                + attempt.formatted("53", "47", "5", "goro")
+                                + attempt.formatted("53", "?", "5", "goro"));
+
+        assertThat(run("slips", "--pupils", attempts)).isEqualTo(1);
+
+        assertThat(err.toString()).startsWith("line 3: seconds: 0.01 seconds are too few");
+        List<JsonNode> lines = lines();
+        assertThat(lines)
+                .extracting(line -> line.get("pupil").asText())
+                .containsExactly("aoi", "goro");
+        assertThat(lines.get(0).has("main")).isFalse();
+        JsonNode goro = lines.get(1);
+        assertThat(goro.get("answers").asInt()).isEqualTo(3);
+        assertThat(goro.get("notRead").asInt()).isEqualTo(1);
+        // "Many answers off by 2" are a teacher's sign for 4 taken by its own 4.
+        JsonNode rule = goro.get("rules").get(0);
+        assertThat(rule.get("rule").asText()).isEqualTo("take-ten-complement-4-by-4");
+        assertThat(rule.get("found").asBoolean()).isTrue();
+        assertThat(goro.get("main").get("slip").asText()).isEqualTo("ten-complement-wrong");
+        assertThat(goro.get("slips").get(0).get("made").asDouble()).isBetween(2.0, 3.0);
+    }
+
+    @Test
     void problemsGoFromOneFormatToTheNextAndComeBackTheSame() throws IOException {
         String sums =
                 """
@@ -309,6 +343,16 @@ class CommandsTest {
             }
             assertThat(digits).isEqualTo(10);
         }
+        String clash = file("clash.json", "{\"rows\":4,\"digits\":1,\"minus\":4}");
+        assertThat(run("make", "--wish", clash)).isEqualTo(1);
+        String nearest =
+                err.toString()
+                        .lines()
+                        .filter(line -> line.startsWith("Nearest: {"))
+                        .findFirst()
+                        .orElseThrow();
+        String granted = file("granted.json", nearest.substring("Nearest: ".length()));
+        assertThat(run("make", "--wish", granted, "--count", "1")).isZero();
         assertThat(run("make", "--wish", file("bad.json", "{\"rowz\":4}"))).isEqualTo(2);
         assertThat(err.toString()).contains("\"rowz\" is not known");
     }

@@ -42,11 +42,24 @@ class DirectionOfKnowledgeTest {
                     "voice", List.of("problems"),
                     "showing", List.of(),
                     "records", List.of("frame", "problems", "insight"),
-                    "desk", List.of("frame", "problems", "insight", "paper", "voice", "showing", "records"));
+                    "desk",
+                            List.of(
+                                    "frame",
+                                    "problems",
+                                    "insight",
+                                    "paper",
+                                    "voice",
+                                    "showing",
+                                    "records"));
 
     private static final String[] CORE = {
-        "tamabako.frame..", "tamabako.problems..", "tamabako.insight..", "tamabako.showing..",
-        "tamabako.voice.number..", "tamabako.voice.script..", "tamabako.voice.sound.."
+        "tamabako.frame..",
+        "tamabako.problems..",
+        "tamabako.insight..",
+        "tamabako.showing..",
+        "tamabako.voice.number..",
+        "tamabako.voice.script..",
+        "tamabako.voice.sound.."
     };
 
     /// Texts as readers and writers, for libraries that ask for them: no input or output.

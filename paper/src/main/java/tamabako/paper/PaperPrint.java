@@ -113,6 +113,7 @@ public final class PaperPrint {
                 wish.size(),
                 wish.page(),
                 title,
+                wish.ladder(),
                 wish.date().map(PlainText::of));
     }
 }

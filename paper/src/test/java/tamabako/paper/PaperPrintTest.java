@@ -169,7 +169,7 @@ class PaperPrintTest {
 
     @Test
     void theKeySaysHonestlyWhereFiguresAreUnconfirmedAndThePaperDoesNot() {
-        String note = "not confirmed by its body";
+        String note = "Some figures of this format are unconfirmed";
         assertThat(text(AT_ONCE, PAPER)).doesNotContain(note);
         assertThat(text(AT_ONCE, PAPER.with(PaperPart.KEY))).contains(note);
         assertThat(text(AT_ONCE, PAPER.with(PaperPart.MARKING))).contains(note);
@@ -178,7 +178,7 @@ class PaperPrintTest {
     @Test
     void theMarkingSheetOfAPaperThatIsScoredListsTheRanks() {
         String marking = text(BY_SECTION, PaperPrintWish.JAPANESE.with(PaperPart.MARKING));
-        assertThat(marking).contains("初段 100", "10段 280", "最も低い種目の得点により認定");
+        assertThat(marking).contains("初段 100点以上", "10段 280点以上", "最も低い種目の得点により認定");
     }
 
     @Test

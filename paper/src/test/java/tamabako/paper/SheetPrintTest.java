@@ -127,7 +127,7 @@ class SheetPrintTest {
     @Test
     void aLanguageWithoutWordsIsPrintedInEnglish() {
         Pages pages = Pages.of(products(1), PrintWish.ENGLISH.in(Locale.FRENCH));
-        assertThat(text(pages)).contains("Products (kakezan)");
+        assertThat(text(pages)).contains("Multiplication (kakezan)");
     }
 
     @Test

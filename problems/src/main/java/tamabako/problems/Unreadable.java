@@ -146,6 +146,15 @@ public final class Unreadable extends RuntimeException {
         /// No point in time of ISO 8601 with its offset.
         record NotATime(String shown) implements Reason {}
 
+        /// So many digits answered in less time than any hand needs.
+        record TooFast(String shown, int digits) implements Reason {}
+
+        /// More running totals than the column has rows.
+        record MoreSubtotals(int subtotals, int rows) implements Reason {}
+
+        /// Running totals of a problem that has none.
+        record NoSubtotals(String kind) implements Reason {}
+
         /// A column without rows.
         record NoRows() implements Reason {}
 

@@ -54,6 +54,16 @@ public final class ClassBook implements AutoCloseable {
         return new Teachers(door);
     }
 
+    /// The accounts of teachers and assistants.
+    public Accounts accounts() {
+        return new Accounts(door);
+    }
+
+    /// Who is signed in.
+    public SignIns signIns() {
+        return new SignIns(door);
+    }
+
     /// The sheets.
     public Sheets sheets() {
         return new Sheets(door);
@@ -102,6 +112,16 @@ public final class ClassBook implements AutoCloseable {
     /// Results of exams and contests.
     public Results results() {
         return new Results(door);
+    }
+
+    /// The rooms that are open.
+    public RoomLog rooms() {
+        return new RoomLog(door, database);
+    }
+
+    /// The figures that pupils sit down with.
+    public Pins pins() {
+        return new Pins(door);
     }
 
     /// How the class book is to be kept.

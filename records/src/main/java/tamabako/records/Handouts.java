@@ -59,6 +59,12 @@ public final class Handouts {
                         .list());
     }
 
+    /// Takes a handout out of the book.
+    public void remove(String id) {
+        door.tell(book ->
+                book.createUpdate("delete from handout where id = :id").bind("id", id).execute());
+    }
+
     private static Handout handout(ResultSet row) throws SQLException {
         return new Handout(
                 row.getString("id"),

@@ -2,6 +2,9 @@ package tamabako.records;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import tamabako.problems.grade.Ladder;
+import tamabako.problems.grade.file.LadderFile;
 import tamabako.problems.setting.Paper;
 
 /// Forms of one grade that were made together.
@@ -17,6 +20,14 @@ public record KeptPapers(String id, String yaml, Instant madeAt, List<Paper> pap
         if (papers.isEmpty()) {
             throw new IllegalArgumentException("Papers are kept one at least.");
         }
+    }
+
+    /// The ladder as it was then; empty where its file can no longer be read.
+    public Optional<Ladder> ladder() {
+        String name = papers.getFirst().ladder();
+        return LadderFile.read(name, yaml) instanceof LadderFile.Read(Ladder ladder)
+                ? Optional.of(ladder)
+                : Optional.empty();
     }
 
     /// What a list says of them.

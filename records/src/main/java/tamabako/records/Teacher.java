@@ -10,7 +10,14 @@ public record Teacher(String id, String name, Role role, boolean demo) {
 
     /// What someone does here.
     public enum Role {
+
+        /// The one to whom the desk belongs; a class book has one at most.
+        OWNER,
+
+        /// May do all but look after accounts.
         TEACHER,
+
+        /// Helps at lessons.
         ASSISTANT
     }
 }

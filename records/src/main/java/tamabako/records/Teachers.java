@@ -1,7 +1,10 @@
 package tamabako.records;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /// The teachers and assistants in the class book.
 public final class Teachers {
@@ -17,16 +20,28 @@ public final class Teachers {
         return door.ask(book ->
                 book
                         .createQuery("select id, name, role, demo from teacher")
-                        .map((row, _) ->
-                                new Teacher(
-                                        row.getString("id"),
-                                        row.getString("name"),
-                                        Words.constant(Teacher.Role.class, row.getString("role")),
-                                        row.getBoolean("demo")))
+                        .map((row, _) -> teacher(row))
                         .list()
                         .stream()
                         .sorted(Comparator.comparing(Teacher::name).thenComparing(Teacher::id))
                         .toList());
+    }
+
+    /// The one of that identity, if they are in the book.
+    public Optional<Teacher> find(String id) {
+        return door.ask(book ->
+                book.createQuery("select id, name, role, demo from teacher where id = :id")
+                        .bind("id", id)
+                        .map((row, _) -> teacher(row))
+                        .findOne());
+    }
+
+    private static Teacher teacher(ResultSet row) throws SQLException {
+        return new Teacher(
+                row.getString("id"),
+                row.getString("name"),
+                Words.constant(Teacher.Role.class, row.getString("role")),
+                row.getBoolean("demo"));
     }
 
     /// Puts someone in the book, or what is new about them.

@@ -68,6 +68,14 @@ public final class WorkDone {
         });
     }
 
+    /// Puts work in the book in the place of what is there under its identity.
+    public void keepAnew(Work work) {
+        door.whole(() -> {
+            door.tell(book -> book.execute("delete from work where id = ?", work.id()));
+            keep(work);
+        });
+    }
+
     private static void keepAnswers(Handle book, Work work) {
         PreparedBatch batch = book.prepareBatch(KEEP_ANSWER);
         int position = 0;

@@ -146,6 +146,8 @@ abstract class ClassBookContract {
             assertThat(book.notes().of(aoi.id())).containsExactly(second, first);
             assertThat(book.results().of(aoi.id())).containsExactly(exam, contest);
 
+            book.handouts().remove(toAoi.id());
+            assertThat(book.handouts().of(aoi)).containsExactly(toAll);
             book.attendance().forget(aoi.id(), day);
             book.notes().remove(first.id());
             book.results().remove(exam.id());

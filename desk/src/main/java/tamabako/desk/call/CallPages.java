@@ -3,6 +3,7 @@ package tamabako.desk.call;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongSupplier;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -33,9 +34,9 @@ public final class CallPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/call", this::plan),
-                Route.get("/call/stage", this::stage),
-                Route.get("/call/sound", this::sound));
+                Route.get("/call", this::plan).forWhom(Access.ASSISTANT),
+                Route.get("/call/stage", this::stage).forWhom(Access.ASSISTANT),
+                Route.get("/call/sound", this::sound).forWhom(Access.ASSISTANT));
     }
 
     @Override
@@ -63,7 +64,8 @@ public final class CallPages implements Routes {
         if (!query.text("seed").matches("\\d{1,6}")) {
             long seed = Math.floorMod(seeds.getAsLong(), MOST_SEED) + 1;
             String asked = query.encode(CallForm.NAMES);
-            return Reply.seeOther("/call/stage?" + asked + (asked.isEmpty() ? "" : "&") + "seed=" + seed);
+            String before = asked.isEmpty() ? "" : asked + "&";
+            return Reply.seeOther("/call/stage?" + before + "seed=" + seed);
         }
         CallForm asked = new CallForm(request);
         List<PlannedCall> calls = new Planning(book, asked, request.words()).calls(seed(query));

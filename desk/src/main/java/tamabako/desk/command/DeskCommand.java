@@ -56,19 +56,31 @@ public final class DeskCommand implements Callable<Integer> {
                     "Puts the demo class in the book if it is not there; a new book has it anyway.")
     private boolean demo;
 
+    @Option(
+            names = "--no-password",
+            description =
+                    "Asks for no password this time; only where no other computer is let in. The way"
+                            + " back in when the owner's password was forgotten.")
+    private boolean noPassword;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Words words = words();
         InetAddress where = address.orElseGet(InetAddress::getLoopbackAddress);
+        if (noPassword && !where.isLoopbackAddress()) {
+            err.println(words.say("start.no-password", where.getHostAddress()));
+            return Exit.COULD_NOT_RUN;
+        }
         Optional<Integer> free = freePort(where);
         if (free.isEmpty()) {
             err.println(words.say("start.no-port", port.orElse(USUAL_PORT)));
             return Exit.COULD_NOT_RUN;
         }
-        try (OpenDesk desk = OpenDesk.open(data.path(), demo, where, free.get())) {
+        try (OpenDesk desk = open(where, free.get())) {
             out.println(words.say("start.open", desk.url(), desk.file()));
+            desk.setupCode().ifPresent(code -> out.println(words.say("start.setup-code", code)));
             out.flush();
             stayUntilStopped(desk);
             return Exit.DONE;
@@ -76,6 +88,12 @@ public final class DeskCommand implements Callable<Integer> {
             err.println(words.say("start.no-book", String.valueOf(failed.getMessage())));
             return Exit.COULD_NOT_RUN;
         }
+    }
+
+    private OpenDesk open(InetAddress where, int free) {
+        return noPassword
+                ? OpenDesk.open(data.path(), demo, where, free)
+                : OpenDesk.guarded(data.path(), demo, where, free);
     }
 
     /// The words of the computer's own language.

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import tamabako.frame.Unworkable;
@@ -27,6 +28,18 @@ final class LineWork {
         default Optional<String> faulty(String message) {
             return Optional.empty();
         }
+    }
+
+    /// Reads lines that are told of together, after the last one.
+    interface Gathering<T> {
+
+        /// What stands on `line`. It is called from several threads at once.
+        ///
+        /// @throws Unreadable or Unworkable if the line is wrong
+        T read(String line);
+
+        /// Keeps what was read. It is called in the order of the lines.
+        void keep(T read);
     }
 
     /// Lines that are read before they are shared out over the cores.
@@ -56,14 +69,36 @@ final class LineWork {
             List<String> lines = batch;
             IntStream.range(0, lines.size())
                     .parallel()
-                    .mapToObj(i -> turn(before + i + 1, lines.get(i), turning))
+                    .mapToObj(i -> turn(before + i + 1, lines.get(i), turning::turn))
                     .toList()
-                    .forEach(this::tell);
+                    .forEach(result -> tell(result, turning));
             done += batch.size();
             progress.at(done);
         }
         progress.done(done);
         out.flush();
+        err.flush();
+        return faults == 0 ? Exit.DONE : Exit.SOME_WRONG;
+    }
+
+    /// Reads every line as [#run] does, names the bad ones, and gives the exit code.
+    <T> int gather(BufferedReader in, Gathering<T> gathering) throws IOException {
+        int done = 0;
+        for (List<String> batch = read(in); !batch.isEmpty(); batch = read(in)) {
+            int before = done;
+            List<String> lines = batch;
+            IntStream.range(0, lines.size())
+                    .parallel()
+                    .mapToObj(i -> turn(before + i + 1, lines.get(i), gathering::read))
+                    .toList()
+                    .forEach(one -> {
+                        one.kept().ifPresent(gathering::keep);
+                        tellFault(one.fault());
+                    });
+            done += batch.size();
+            progress.at(done);
+        }
+        progress.done(done);
         err.flush();
         return faults == 0 ? Exit.DONE : Exit.SOME_WRONG;
     }
@@ -80,23 +115,28 @@ final class LineWork {
         return batch;
     }
 
-    private record Result(Optional<String> line, Optional<String> fault) {}
+    private record Result<T>(Optional<T> kept, Optional<String> fault) {}
 
-    private static Result turn(int number, String line, Turning turning) {
+    private static <T> Result<T> turn(int number, String line, Function<String, T> turning) {
         if (line.isBlank() || line.startsWith("#")) {
-            return new Result(Optional.empty(), Optional.empty());
+            return new Result<>(Optional.empty(), Optional.empty());
         }
         try {
-            return new Result(turning.turn(line), Optional.empty());
+            return new Result<>(Optional.of(turning.apply(line)), Optional.empty());
         } catch (Unreadable | Unworkable fault) {
-            String message = "line " + number + ": " + fault.getMessage();
-            return new Result(turning.faulty(message), Optional.of(message));
+            return new Result<>(
+                    Optional.empty(), Optional.of("line " + number + ": " + fault.getMessage()));
         }
     }
 
-    private void tell(Result result) {
-        result.line().ifPresent(out::println);
-        result.fault().ifPresent(err::println);
-        faults += result.fault().isPresent() ? 1 : 0;
+    private void tell(Result<Optional<String>> result, Turning turning) {
+        result.kept().flatMap(Function.identity()).ifPresent(out::println);
+        result.fault().flatMap(turning::faulty).ifPresent(out::println);
+        tellFault(result.fault());
+    }
+
+    private void tellFault(Optional<String> fault) {
+        fault.ifPresent(err::println);
+        faults += fault.isPresent() ? 1 : 0;
     }
 }

@@ -3,11 +3,9 @@ package tamabako.desk.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,16 +13,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import tamabako.frame.Technique;
 import tamabako.problems.Problem;
 import tamabako.problems.Unreadable;
 import tamabako.problems.json.ProblemJson;
-import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
-import tamabako.problems.making.ProductWish;
-import tamabako.problems.making.QuotientWish;
-import tamabako.problems.making.RootWish;
 import tamabako.problems.making.Wish;
 import tamabako.problems.making.json.WishJson;
 import tamabako.problems.setting.PaperMade;
@@ -79,74 +72,9 @@ public final class MakeCommand implements Callable<Integer> {
             description = "The same seed makes the same problems; a fresh one if not given.")
     private Optional<Long> seed = Optional.empty();
 
-    @Option(names = "--rows", defaultValue = "5", description = "Rows of a column (default 5).")
-    private int rows;
+    @Mixin private ColumnOptions columns = new ColumnOptions();
 
-    @Option(
-            names = "--digits",
-            defaultValue = "2",
-            paramLabel = "N or N-M",
-            description = "Digits of each row, such as 2 or 2-4 (default 2).")
-    private String digits = "2";
-
-    @Option(names = "--minus", defaultValue = "0", description = "Minus rows (default 0).")
-    private int minus;
-
-    @Option(
-            names = "--places",
-            defaultValue = "0",
-            description = "Digits behind the point (default 0).")
-    private int places;
-
-    @Option(
-            names = "--techniques",
-            split = ",",
-            paramLabel = "T",
-            description = "Techniques that steps may be done by (default all).")
-    private List<String> techniques = List.of();
-
-    @Option(
-            names = "--require",
-            split = ",",
-            paramLabel = "T",
-            description = "Techniques that must occur in every column.")
-    private List<String> required = List.of();
-
-    @Option(names = "--below-zero", description = "Let the running total fall below zero.")
-    private boolean belowZero;
-
-    @Option(
-            names = "--multiplicand",
-            defaultValue = "2",
-            description = "Digits of the multiplicand (default 2).")
-    private int multiplicand;
-
-    @Option(
-            names = "--multiplier",
-            defaultValue = "1",
-            description = "Digits of the multiplier (default 1).")
-    private int multiplier;
-
-    @Option(
-            names = "--divisor",
-            defaultValue = "1",
-            description = "Digits of the divisor (default 1).")
-    private int divisor;
-
-    @Option(
-            names = "--quotient",
-            defaultValue = "2",
-            description = "Digits of the quotient (default 2).")
-    private int quotient;
-
-    @Option(names = "--degree", defaultValue = "2", description = "2 or 3 (default 2).")
-    private int degree;
-
-    @Option(
-            names = "--root-digits",
-            defaultValue = "2",
-            description = "Digits of the root (default 2).")
-    private int rootDigits;
+    @Mixin private FactorOptions factors = new FactorOptions();
 
     @Option(
             names = "--wish",
@@ -176,11 +104,7 @@ public final class MakeCommand implements Callable<Integer> {
             }
             case Made.Impossible impossible -> {
                 err.println(words.say(impossible.reason()));
-                impossible
-                        .nearest()
-                        .filter(_ -> wishFile.isEmpty())
-                        .ifPresent(near ->
-                                err.println("Nearest: tamabako make " + WishOptions.of(near)));
+                impossible.nearest().ifPresent(near -> err.println("Nearest: " + written(near)));
                 yield Exit.SOME_WRONG;
             }
             case Made.NotFound(_, Made.Reason reason) -> {
@@ -205,6 +129,11 @@ public final class MakeCommand implements Callable<Integer> {
         };
     }
 
+    /// A wish as it was asked: by a file, or by options.
+    private String written(Wish near) {
+        return wishFile.isPresent() ? WishJson.line(near) : "tamabako make " + WishOptions.of(near);
+    }
+
     private void print(Problem problem) {
         spec.commandLine()
                 .getOut()
@@ -221,42 +150,11 @@ public final class MakeCommand implements Callable<Integer> {
             }
         }
         return switch (kind) {
-            case column -> {
-                Span span = Span.parse(digits, this::refuse);
-                yield ColumnWish.of(rows, span.least())
-                        .withDigits(span.least(), span.most())
-                        .withMinusRows(minus)
-                        .withPlaces(places)
-                        .allowing(
-                                techniques.isEmpty()
-                                        ? EnumSet.allOf(Technique.class)
-                                        : named(techniques))
-                        .requiring(named(required))
-                        .goingBelowZero(belowZero)
-                        .withCustomsOfPractice();
-            }
-            case product -> new ProductWish(multiplicand, multiplier);
-            case quotient -> new QuotientWish(divisor, quotient);
-            case root -> new RootWish(degree, rootDigits);
+            case column -> columns.wish();
+            case product -> factors.product();
+            case quotient -> factors.quotient();
+            case root -> factors.root();
         };
-    }
-
-    private Set<Technique> named(List<String> words) {
-        Set<Technique> named = EnumSet.noneOf(Technique.class);
-        for (String word : words) {
-            named.add(
-                    List.of(Technique.values()).stream()
-                            .filter(technique -> technique.word().equals(word.strip()))
-                            .findFirst()
-                            .orElseThrow(() ->
-                                    refuse(
-                                            "There is no technique \""
-                                                    + word
-                                                    + "\". Name some of: direct,"
-                                                    + " five-complement, ten-complement,"
-                                                    + " ten-with-five.")));
-        }
-        return named;
     }
 
     private ParameterException refuse(String message) {

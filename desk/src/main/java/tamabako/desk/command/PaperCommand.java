@@ -115,7 +115,7 @@ public final class PaperCommand implements Callable<Integer> {
                 leftOut,
                 new Progress(err(), "papers"))) {
             case ManyPapers.Outcome.All(List<List<Paper>> sets) -> {
-                targets.write(sets, source.yaml(), print.wish());
+                targets.write(sets, source.yaml(), print.wish(source.ladder().name()));
                 yield exit;
             }
             case ManyPapers.Outcome.NotMade(PaperMade.Reason reason) -> {

@@ -9,6 +9,7 @@ import tamabako.paper.wish.PageSize;
 import tamabako.paper.wish.PaperPart;
 import tamabako.paper.wish.PaperPrintWish;
 import tamabako.paper.wish.Size;
+import tamabako.problems.grade.Label;
 
 /// The options of `paper` that say how papers are printed.
 final class PaperPrintOptions {
@@ -40,7 +41,8 @@ final class PaperPrintOptions {
     @Option(names = "--lang", defaultValue = "en", description = "en or ja (default en).")
     private Locale language = Locale.ENGLISH;
 
-    PaperPrintWish wish() {
-        return new PaperPrintWish(language, parts, size, page, title, date);
+    /// @param ladder the name of the ladder
+    PaperPrintWish wish(Label ladder) {
+        return new PaperPrintWish(language, parts, size, page, title, Optional.of(ladder), date);
     }
 }

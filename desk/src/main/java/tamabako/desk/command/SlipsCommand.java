@@ -6,25 +6,32 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tamabako.insight.slip.EventTables;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipFinder;
 import tamabako.insight.slip.SlipJson;
 import tamabako.problems.Attempt;
+import tamabako.problems.AttemptCheck;
 import tamabako.problems.json.AttemptJson;
 
-/// `slips`: the slips behind wrong answers, one line in, one line out.
+/// `slips`: the slips behind wrong answers, one line in, one line out; or what the answers of each
+/// pupil show together.
 @Command(
         name = "slips",
         mixinStandardHelpOptions = true,
-        description =
-                "The slips behind wrong answers: one attempt a line in, one finding a line out.",
+        description = {
+            "The slips behind wrong answers: one attempt a line in, one finding a line out.",
+            "With --pupils, one line for each pupil: main slip, own rates, lasting wrong rules."
+        },
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  echo '{\"problem\":{\"kind\":\"column\",\"rows\":[\"54\",\"-29\",\"38\"]},\"answer\":\"73\"}' |"
                     + " tamabako slips",
+            "  tamabako slips --pupils attempts.jsonl",
             "",
             "Exits with 0, with 1 if a line could not be read (it is named, the rest is done), or with 2."
         })
@@ -39,21 +46,34 @@ public final class SlipsCommand implements Callable<Integer> {
             description = "Attempts as JSON lines; - for standard input (the default).")
     private String file = "-";
 
+    @Option(
+            names = "--pupils",
+            description =
+                    "One line for each pupil instead of one for each attempt, after the last"
+                            + " attempt. Attempts without a pupil count as one pupil's.")
+    private boolean pupils;
+
     @Override
     public Integer call() throws IOException {
-        SlipFinder finder = new SlipFinder(Rates.shipped());
         try (BufferedReader in = Source.open(file)) {
-            return LineWork.of(spec).run(in, new Finding(finder));
+            return pupils
+                    ? PupilsOfSlips.run(spec, in)
+                    : LineWork.of(spec).run(in, new Finding(new SlipFinder(Rates.shipped())));
         }
     }
 
-    private record Finding(SlipFinder finder) implements LineWork.Turning {
+    private record Finding(SlipFinder finder, EventTables tables) implements LineWork.Turning {
+
+        Finding(SlipFinder finder) {
+            this(finder, new EventTables());
+        }
 
         @Override
         public Optional<String> turn(String line) {
-            Attempt attempt = AttemptJson.parse(line);
+            Attempt attempt = AttemptCheck.checked(AttemptJson.parse(line));
             return Optional.of(
-                    SlipJson.of(finder.find(attempt.problem(), attempt.answer())).toString());
+                    SlipJson.of(finder.find(tables.of(attempt.problem()), attempt.answer()))
+                            .toString());
         }
 
         @Override

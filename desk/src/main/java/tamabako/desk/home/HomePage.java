@@ -8,6 +8,7 @@ import java.util.Optional;
 import tamabako.desk.home.HomeView.GroupCard;
 import tamabako.desk.home.HomeView.SheetEntry;
 import tamabako.desk.home.HomeView.WorkEntry;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -35,7 +36,9 @@ public final class HomePage implements Routes {
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.get("/", this::show), Route.post("/demo/remove", this::removeDemo));
+        return List.of(
+                Route.get("/", this::show).forWhom(Access.ASSISTANT),
+                Route.post("/demo/remove", this::removeDemo));
     }
 
     private Reply show(Request request) {

@@ -101,7 +101,8 @@ public final class FormatWords {
             parts.add(words.say("format.only", techniques(beadwork.allowed())));
         }
         if (!beadwork.required().isEmpty()) {
-            parts.add(words.say("format.each-has", techniques(beadwork.required())));
+            String key = beadwork.inTaking() ? "format.each-takes" : "format.each-has";
+            parts.add(words.say(key, techniques(beadwork.required())));
         }
         switch (beadwork.runningOn()) {
             case ALLOWED -> {}

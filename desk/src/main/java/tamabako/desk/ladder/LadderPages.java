@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.ladder.KnownLadders.Known;
 import tamabako.desk.ladder.OwnLadderView.MistakeView;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -37,9 +38,9 @@ public final class LadderPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/ladders", this::all),
-                Route.get("/ladders/{id}", this::show),
-                Route.get("/ladders/{id}.yaml", this::file),
+                Route.get("/ladders", this::all).forWhom(Access.ASSISTANT),
+                Route.get("/ladders/{id}", this::show).forWhom(Access.ASSISTANT),
+                Route.get("/ladders/{id}.yaml", this::file).forWhom(Access.ASSISTANT),
                 Route.post("/ladders/{id}/remove", this::remove),
                 Route.get("/own-ladder", this::write),
                 Route.post("/own-ladder", this::keep));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -39,10 +40,10 @@ public final class MarkPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/mark", this::choose),
-                Route.get("/mark/{id}", answers::ask),
-                Route.post("/mark/{id}", answers::take),
-                Route.get("/marked/{id}", this::show));
+                Route.get("/mark", this::choose).forWhom(Access.ASSISTANT),
+                Route.get("/mark/{id}", answers::ask).forWhom(Access.ASSISTANT),
+                Route.post("/mark/{id}", answers::take).forWhom(Access.ASSISTANT),
+                Route.get("/marked/{id}", this::show).forWhom(Access.ASSISTANT));
     }
 
     private Reply choose(Request request) {

@@ -8,6 +8,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import tamabako.desk.book.BookPages;
+import tamabako.desk.entry.EntryPages;
+import java.util.Optional;
+import tamabako.desk.account.AccountDoor;
+import tamabako.desk.account.AccountDoor.Reach;
+import tamabako.desk.account.AccountPages;
 import tamabako.desk.call.CallPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.ladder.LadderPages;
@@ -17,6 +23,7 @@ import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
 import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
+import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
 import tamabako.records.ClassBook;
@@ -30,21 +37,40 @@ public final class OpenDesk implements AutoCloseable {
 
     private final Path file;
     private final ClassBook book;
+    private final OpenRooms rooms;
     private final DeskServer server;
+    private final AccountDoor door;
 
-    private OpenDesk(Path file, ClassBook book, DeskServer server) {
+    private OpenDesk(
+            Path file, ClassBook book, OpenRooms rooms, DeskServer server, AccountDoor door) {
         this.file = file;
         this.book = book;
+        this.rooms = rooms;
         this.server = server;
+        this.door = door;
     }
 
-    /// Opens the book in `folder` and starts the server. A new book begins with the demo class.
+    /// Opens a desk without passwords, for whoever sits at this computer.
+    ///
+    /// @throws IllegalArgumentException if others could reach that address
+    /// @see #guarded
+    public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
+        return open(folder, demo, address, port, true);
+    }
+
+    /// Opens the book in `folder` and starts the server. A new book begins with the demo class. The
+    /// first page asks how the desk is to be kept.
     ///
     /// @param demo whether an old book gets the demo class too, if it does not have it
     /// @param address where the server listens
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
-    public static OpenDesk open(Path folder, boolean demo, InetAddress address, int port) {
+    public static OpenDesk guarded(Path folder, boolean demo, InetAddress address, int port) {
+        return open(folder, demo, address, port, false);
+    }
+
+    private static OpenDesk open(
+            Path folder, boolean demo, InetAddress address, int port, boolean withoutPasswords) {
         PrivateFolder.make(folder);
         Path file = bookIn(folder);
         boolean isNew = !Files.exists(file);
@@ -53,7 +79,12 @@ public final class OpenDesk implements AutoCloseable {
             if (isNew || (demo && book.groups().all().stream().noneMatch(Group::demo))) {
                 DemoClass.fill(book, Instant.now());
             }
-            return new OpenDesk(file, book, DeskServer.start(address, port, pages(book)));
+            Reach reach = address.isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
+            Clock clock = Clock.systemUTC();
+            AccountDoor door = new AccountDoor(book, reach, withoutPasswords, clock);
+            OpenRooms rooms = new OpenRooms(book);
+            DeskServer server = DeskServer.start(address, port, pages(book, door, rooms), door);
+            return new OpenDesk(file, book, rooms, server, door);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
@@ -65,12 +96,15 @@ public final class OpenDesk implements AutoCloseable {
         return folder.resolve(BOOK);
     }
 
-    private static List<Routes> pages(ClassBook book) {
+    private static List<Routes> pages(ClassBook book, AccountDoor door, OpenRooms rooms) {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
+                new BookPages(book, clock, zone, List.of()),
+                new EntryPages(book, clock, zone),
+                new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),
                 new TemplatePages(book.templates(), clock),
                 new PaperPages(book, clock, chance::nextLong, zone),
@@ -78,12 +112,23 @@ public final class OpenDesk implements AutoCloseable {
                 new MarkPages(book, clock, zone),
                 new CallPages(book, chance::nextLong),
                 new ShowingPages(book, chance::nextLong),
+                rooms.pages(),
                 new WorkPages());
     }
 
     /// The address to type into a browser on this computer.
     public String url() {
         return server.url();
+    }
+
+    /// Every address that it answers at.
+    List<Route> routes() {
+        return server.routes();
+    }
+
+    /// What has to be typed to become the owner, where others can reach the desk and it has none.
+    public Optional<String> setupCode() {
+        return door.setupCode();
     }
 
     /// The file of the class book.
@@ -98,7 +143,9 @@ public final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
+        rooms.letGo();
         server.close();
+        rooms.close();
         book.close();
     }
 }

@@ -12,6 +12,7 @@ import tamabako.desk.ladder.KnownLadders.Known;
 import tamabako.desk.paper.PapersView.Choice;
 import tamabako.desk.paper.PapersView.Entry;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -56,11 +57,11 @@ public final class PaperPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/papers", this::choose),
-                Route.post("/papers", this::make),
-                Route.get("/papers/{id}", this::show),
-                Route.get("/papers/{id}.pdf", this::print),
-                Route.get("/papers/{id}/report.pdf", this::printReport));
+                Route.get("/papers", this::choose).forWhom(Access.ASSISTANT),
+                Route.post("/papers", this::make).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}", this::show).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}.pdf", this::print).forWhom(Access.ASSISTANT),
+                Route.get("/papers/{id}/report.pdf", this::printReport).forWhom(Access.ASSISTANT));
     }
 
     @Override
@@ -156,11 +157,8 @@ public final class PaperPages implements Routes {
             case FormsMade.Found(List<Paper> papers, _, _) -> keep(papers, known);
             case FormsMade.NotMade(PaperMade.Reason reason) -> {
                 String said = ProblemWords.of(request.words().language()).say(reason);
-                if (forms > 1) {
-                    form.blame("forms", request.words().say("papers.fewer-forms", said));
-                } else {
-                    form.blame("grade", said);
-                }
+                boolean isOfForms = reason instanceof PaperMade.Reason.TooFewForms;
+                form.blame(isOfForms ? "forms" : "grade", said);
                 yield page(400, request, form, Optional.empty());
             }
         };
@@ -177,9 +175,11 @@ public final class PaperPages implements Routes {
         if (kept.isEmpty()) {
             return missing(request);
         }
-        String ladder = kept.get().papers().getFirst().ladder();
         String name =
-                ladders.find(ladder).map(known -> choice(known, request).name()).orElse(ladder);
+                kept.get()
+                        .ladder()
+                        .map(ladder -> ladder.name().in(request.words().language()))
+                        .orElse(kept.get().papers().getFirst().ladder());
         FormsView view =
                 new FormsViews(request.words())
                         .of(

@@ -23,6 +23,7 @@ import tamabako.paper.wish.PaperPrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.paper.wish.Unprintable;
 import tamabako.problems.grade.Grade;
+import tamabako.problems.grade.Ladder;
 import tamabako.problems.setting.FormReport;
 import tamabako.problems.setting.Paper;
 import tamabako.records.KeptPapers;
@@ -52,6 +53,7 @@ final class PaperPdf {
                         size.get(),
                         page.get(),
                         Optional.empty(),
+                        kept.ladder().map(Ladder::name),
                         Optional.empty());
         return print(out -> PaperPrint.write(papers, wish, out), kept.id(), request);
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import tamabako.desk.ladder.KnownLadders;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -41,10 +42,10 @@ public final class SheetPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/make", this::make),
-                Route.post("/sheets", this::keep),
-                Route.get("/sheets/{id}", this::show),
-                Route.get("/sheets/{id}.pdf", this::print));
+                Route.get("/make", this::make).forWhom(Access.ASSISTANT),
+                Route.post("/sheets", this::keep).forWhom(Access.ASSISTANT),
+                Route.get("/sheets/{id}", this::show).forWhom(Access.ASSISTANT),
+                Route.get("/sheets/{id}.pdf", this::print).forWhom(Access.ASSISTANT));
     }
 
     private Reply make(Request request) {
@@ -97,7 +98,9 @@ public final class SheetPages implements Routes {
                         "day",
                         day,
                         "problems",
-                        Shown.all(kept.get().sheet().problems(), language)));
+                        Shown.all(kept.get().sheet().problems(), language),
+                        "handing",
+                        Handing.of(book, kept.get().sheet().id(), days, language)));
     }
 
     private Reply print(Request request) {

@@ -3,6 +3,7 @@ package tamabako.desk.sheet;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Set;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
 import tamabako.desk.web.Route;
@@ -60,7 +61,7 @@ public final class TemplatePages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.post("/templates", this::keep),
+                Route.post("/templates", this::keep).forWhom(Access.ASSISTANT),
                 Route.post("/templates/{id}/remove", this::remove));
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import tamabako.desk.sheet.Form;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Reply;
 import tamabako.desk.web.Request;
@@ -47,11 +48,12 @@ public final class ShowingPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/showing", request -> plan(200, request, Optional.empty())),
-                Route.post("/showing/caution", this::readCaution),
-                Route.post("/showing/seats", this::keepSeats),
-                Route.get("/showing/stage", this::stage),
-                Route.post("/showing/answer", this::mark));
+                Route.get("/showing", request -> plan(200, request, Optional.empty()))
+                        .forWhom(Access.ASSISTANT),
+                Route.post("/showing/caution", this::readCaution).forWhom(Access.ASSISTANT),
+                Route.post("/showing/seats", this::keepSeats).forWhom(Access.ASSISTANT),
+                Route.get("/showing/stage", this::stage).forWhom(Access.ASSISTANT),
+                Route.post("/showing/answer", this::mark).forWhom(Access.ASSISTANT));
     }
 
     @Override
@@ -64,11 +66,10 @@ public final class ShowingPages implements Routes {
         if (!request.query().isEmpty()) {
             form.read();
         }
-        return plan(status, request, form.form(), seatsForm(request), trouble);
+        return plan(status, form.form(), seatsForm(request), trouble);
     }
 
-    private Reply plan(
-            int status, Request request, Form form, Form seats, Optional<String> trouble) {
+    private Reply plan(int status, Form form, Form seats, Optional<String> trouble) {
         PlanView view =
                 new PlanView(
                         form,
@@ -109,7 +110,7 @@ public final class ShowingPages implements Routes {
         int width = form.whole("width", Seats.LEAST_WIDTH, Seats.MOST_WIDTH);
         int nearest = form.whole("nearest", Seats.LEAST_DISTANCE, Seats.MOST_DISTANCE);
         if (!form.isGood()) {
-            return plan(400, request, new ShowingForm(request).form(), form, Optional.empty());
+            return plan(400, new ShowingForm(request).form(), form, Optional.empty());
         }
         new Seats(width, nearest).keep(book.settings());
         return Reply.seeOther(back(request));

@@ -16,7 +16,7 @@ import tamabako.records.KeptSheet;
 
 /// The sum of a showing: made on the spot from a seed, or the next column of a sheet.
 ///
-/// @param rows the numbers to be shown
+/// @param column the numbers to be shown
 /// @param number its place among the columns of its sheet, from 1; 0 where it is made on the spot
 /// @param of how many columns the sheet has
 public record ShownProblem(Column column, int number, int of) {

@@ -1,6 +1,7 @@
 package tamabako.desk.web;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
@@ -11,10 +12,15 @@ import java.util.Locale;
 /// @param zone where the reader is
 public record Days(ZoneId zone) {
 
-    /// The day of that moment, as the language writes it.
-    public String say(Instant moment, Locale language) {
+    /// A day, as the language writes it.
+    public static String say(LocalDate day, Locale language) {
         return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
                 .withLocale(language)
-                .format(moment.atZone(zone));
+                .format(day);
+    }
+
+    /// The day of that moment, as the language writes it.
+    public String say(Instant moment, Locale language) {
+        return say(moment.atZone(zone).toLocalDate(), language);
     }
 }

@@ -23,10 +23,25 @@ public final class DeskServer implements AutoCloseable {
 
     private final WebServer server;
     private final InetAddress address;
+    private final List<Route> routes;
 
-    private DeskServer(WebServer server, InetAddress address) {
+    private DeskServer(WebServer server, InetAddress address, List<Route> routes) {
         this.server = server;
         this.address = address;
+        this.routes = List.copyOf(routes);
+    }
+
+    /// Starts a server without passwords, for whoever sits at this computer.
+    ///
+    /// @param address where it listens, which must be the loopback address
+    /// @param port the port, 0 for any free one
+    /// @param pages what it shows
+    /// @throws IllegalArgumentException if others could reach that address
+    public static DeskServer start(InetAddress address, int port, List<Routes> pages) {
+        if (!address.isLoopbackAddress()) {
+            throw new IllegalArgumentException("Others can reach " + address + " too.");
+        }
+        return start(address, port, pages, Door.open());
     }
 
     /// Starts a server.
@@ -34,13 +49,14 @@ public final class DeskServer implements AutoCloseable {
     /// @param address where it listens; the loopback address lets only this machine in
     /// @param port the port, 0 for any free one
     /// @param pages what it shows
-    public static DeskServer start(InetAddress address, int port, List<Routes> pages) {
+    /// @param door who may come in
+    public static DeskServer start(InetAddress address, int port, List<Routes> pages, Door door) {
         LIBRARY.setLevel(Level.SEVERE);
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());
         List<Route> routes = new ArrayList<>(new LanguageSwitch(languages).routes());
         pages.forEach(page -> routes.addAll(page.routes()));
-        Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)));
+        Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)), door);
         Wire wire = new Wire(front);
         WebServer server =
                 WebServer.builder()
@@ -50,7 +66,8 @@ public final class DeskServer implements AutoCloseable {
                         .shutdownHook(false)
                         .shutdownGracePeriod(Duration.ofSeconds(2))
                         .idleConnectionTimeout(Duration.ofMinutes(1))
-                        .maxTcpConnections(2_000)
+                        // Each of up to 10,000 seats listens on one connection and sends on another.
+                        .maxTcpConnections(24_000)
                         .protocolsDiscoverServices(false)
                         .addProtocol(
                                 Http1Config.builder()
@@ -61,7 +78,12 @@ public final class DeskServer implements AutoCloseable {
                         .routing(routing -> routing.any(wire::handle))
                         .build()
                         .start();
-        return new DeskServer(server, address);
+        return new DeskServer(server, address, routes);
+    }
+
+    /// Every address that it answers at, but for files under `/static/`.
+    public List<Route> routes() {
+        return routes;
     }
 
     /// The port it listens on.

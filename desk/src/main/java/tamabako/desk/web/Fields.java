@@ -88,6 +88,11 @@ public final class Fields {
         return values.containsKey(name);
     }
 
+    /// The names of the fields that came.
+    public Set<String> names() {
+        return Set.copyOf(values.keySet());
+    }
+
     /// Whether no field came.
     public boolean isEmpty() {
         return values.isEmpty();

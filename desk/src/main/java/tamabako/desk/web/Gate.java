@@ -33,14 +33,19 @@ final class Gate {
     }
 
     /// Whether a form comes from the desk's own pages. Programs that are no browser send neither
-    /// header, and carry no one's cookies.
-    boolean isOwnForm(Incoming incoming) {
+    /// header; they may do nothing in the name of someone who signed in at a browser.
+    boolean isOwnForm(Incoming incoming, Who who) {
         Optional<String> site = incoming.header("Sec-Fetch-Site");
         if (site.isPresent()) {
             return site.get().equals("same-origin") || site.get().equals("none");
         }
         Optional<String> origin = incoming.header("Origin");
-        return origin.isEmpty() || authority(origin.get()).equals(incoming.header("Host"));
+        if (origin.isEmpty()) {
+            return !(who instanceof Who.SignedIn);
+        }
+        return authority(origin.get())
+                .filter(place -> Optional.of(place).equals(incoming.header("Host")))
+                .isPresent();
     }
 
     private static Optional<String> authority(String origin) {

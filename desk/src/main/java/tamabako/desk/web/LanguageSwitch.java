@@ -15,7 +15,7 @@ final class LanguageSwitch implements Routes {
 
     @Override
     public List<Route> routes() {
-        return List.of(Route.post("/language", this::choose));
+        return List.of(Route.post("/language", this::choose).forWhom(Access.ANYONE));
     }
 
     private Reply choose(Request request) {
@@ -27,12 +27,7 @@ final class LanguageSwitch implements Routes {
         String cookie =
                 "%s=%s; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict"
                         .formatted(Languages.COOKIE, chosen.get().tag());
-        return new Reply.SeeOther(back(request.form().text("back")), Map.of("Set-Cookie", cookie));
-    }
-
-    /// Only an address of the desk itself is gone back to.
-    private static String back(String address) {
-        boolean own = address.matches("/[!-~&&[^\\\\]]*") && !address.startsWith("//");
-        return own ? address : "/";
+        return new Reply.SeeOther(
+                OwnAddress.orHome(request.form().text("back")), Map.of("Set-Cookie", cookie));
     }
 }

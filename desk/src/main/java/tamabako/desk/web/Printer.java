@@ -10,20 +10,24 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /// Makes a reply ready for the wire: renders its template and puts the headers on.
 final class Printer {
 
+    /// The referrer policy lets browsers tell the desk that a form comes from its own page, over
+    /// plain HTTP too; others learn nothing.
     private static final Map<String, String> ALWAYS =
             Map.of(
                     "X-Content-Type-Options", "nosniff",
-                    "Referrer-Policy", "no-referrer",
+                    "Referrer-Policy", "same-origin",
                     "Cross-Origin-Opener-Policy", "same-origin",
                     "Cross-Origin-Embedder-Policy", "require-corp",
                     "Cross-Origin-Resource-Policy", "same-origin",
                     "Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+
     private static final String POLICY =
-            "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+            "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
 
@@ -37,6 +41,13 @@ final class Printer {
             case Reply.SeeOther(String address, Map<String, String> headers) ->
                     new Outgoing(303, headers(headers), new byte[0], false)
                             .with(Map.of("Location", address));
+            case Reply.Flow(String type, Reply.Flowing flowing) ->
+                    new Outgoing(
+                            200,
+                            headers(Map.of("Content-Type", type)),
+                            new byte[0],
+                            false,
+                            Optional.of(flowing));
             case Reply.Bytes(int status, String type, Map<String, String> headers, byte[] bytes) ->
                     new Outgoing(status, headers(headers), bytes, false)
                             .with(Map.of("Content-Type", type));

@@ -1,5 +1,7 @@
 package tamabako.desk.web;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +28,19 @@ public sealed interface Reply {
         }
     }
 
+    /// Bytes that come by and by, for as long as the visitor stays.
+    ///
+    /// @param type the media type, such as `text/event-stream`
+    record Flow(String type, Flowing flowing) implements Reply {}
+
+    /// Writes what comes by and by. The thread is the visitor's own, a virtual one.
+    interface Flowing {
+        /// Writes until there is nothing more to say.
+        ///
+        /// @throws IOException when the visitor is gone, which is no trouble
+        void write(OutputStream out) throws IOException;
+    }
+
     /// Sends the visitor on to look at another address of the desk, after a form was taken.
     record SeeOther(String address, Map<String, String> headers) implements Reply {
         public SeeOther {
@@ -47,6 +62,11 @@ public sealed interface Reply {
     /// A page that is as it should be.
     static Reply page(String template, Map<String, Object> model) {
         return new Page(200, template, model);
+    }
+
+    /// An event stream.
+    static Reply stream(Flowing flowing) {
+        return new Flow("text/event-stream; charset=utf-8", flowing);
     }
 
     /// JSON as text.

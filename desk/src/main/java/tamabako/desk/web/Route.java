@@ -10,29 +10,50 @@ import java.util.regex.Pattern;
 /// One address of the desk and what answers there.
 ///
 /// A pattern such as `/sheets/{id}.pdf` has names in braces; each stands for one or more letters,
-/// figures or hyphens.
+/// figures or hyphens. A route is for teachers unless it says otherwise with [#forWhom].
 public final class Route {
 
     private static final Pattern NAME = Pattern.compile("\\{([a-z]+)}");
 
     private final Verb verb;
     private final Pattern pattern;
+    private final String address;
+    private final Access access;
     private final Function<Request, Reply> answering;
 
-    private Route(Verb verb, String pattern, Function<Request, Reply> answering) {
+    private Route(Verb verb, String address, Access access, Function<Request, Reply> answering) {
         this.verb = verb;
-        this.pattern = compile(pattern);
+        this.address = address;
+        this.pattern = compile(address);
+        this.access = access;
         this.answering = answering;
     }
 
     /// A page to look at.
     public static Route get(String pattern, Function<Request, Reply> answering) {
-        return new Route(Verb.GET, pattern, answering);
+        return new Route(Verb.GET, pattern, Access.TEACHER, answering);
     }
 
     /// A form to send.
     public static Route post(String pattern, Function<Request, Reply> answering) {
-        return new Route(Verb.POST, pattern, answering);
+        return new Route(Verb.POST, pattern, Access.TEACHER, answering);
+    }
+
+    /// The same route for someone else than teachers.
+    ///
+    /// @param least the least that someone must be to use it
+    public Route forWhom(Access least) {
+        return new Route(verb, address, least, answering);
+    }
+
+    /// Whom it is for; teachers where nothing else was said.
+    public Access access() {
+        return access;
+    }
+
+    /// The pattern of its address, as it was given.
+    public String address() {
+        return address;
     }
 
     /// What may be done here.

@@ -8,7 +8,8 @@ import java.util.List;
 /// @param languages every language the desk speaks
 /// @param path the address without its query
 /// @param here the address that shows this page again, for the language switch
-public record View(Words words, List<Words> languages, String path, String here) {
+/// @param who who looks at it
+public record View(Words words, List<Words> languages, String path, String here, Who who) {
 
     public View {
         languages = List.copyOf(languages);

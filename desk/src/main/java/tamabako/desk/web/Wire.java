@@ -8,7 +8,13 @@ import io.helidon.http.Status;
 import io.helidon.webserver.http.DirectHandlers;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import io.helidon.webserver.CloseConnectionException;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.net.InetSocketAddress;
+import java.net.SocketAddress;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -28,6 +34,7 @@ final class Wire {
                         request.prologue().method().text(),
                         request.path().rawPath(),
                         request.query().rawValue(),
+                        address(request.remotePeer().address()),
                         headers(request.headers()),
                         request.content().hasEntity()
                                 ? request.content().inputStream()
@@ -39,7 +46,19 @@ final class Wire {
         if (outgoing.goodbye()) {
             response.header(HeaderNames.CONNECTION, "close");
         }
-        response.send(outgoing.bytes());
+        if (outgoing.flowing().isPresent() && !incoming.method().equals("HEAD")) {
+            flow(outgoing.flowing().get(), response);
+        } else {
+            response.send(outgoing.bytes());
+        }
+    }
+
+    private static void flow(Reply.Flowing flowing, ServerResponse response) {
+        try (OutputStream out = response.outputStream()) {
+            flowing.write(out);
+        } catch (IOException | UncheckedIOException gone) {
+            throw new CloseConnectionException("The visitor is gone.", gone);
+        }
     }
 
     /// Answers what the library refuses before it reaches a route: a request line or headers that
@@ -58,7 +77,12 @@ final class Wire {
             String message) {
         Incoming incoming =
                 new Incoming(
-                        "GET", "/", "", headers(request.headers()), InputStream.nullInputStream());
+                        "GET",
+                        "/",
+                        "",
+                        "",
+                        headers(request.headers()),
+                        InputStream.nullInputStream());
         Outgoing outgoing = front.trouble(incoming, status.code(), "unreadable");
         var response =
                 DirectHandler.TransportResponse.builder()
@@ -68,6 +92,12 @@ final class Wire {
         outgoing.headers()
                 .forEach((name, value) -> response.header(HeaderNames.create(name), value));
         return response.build();
+    }
+
+    private static String address(SocketAddress peer) {
+        return peer instanceof InetSocketAddress place
+                ? place.getAddress().getHostAddress()
+                : String.valueOf(peer);
     }
 
     private static Function<String, Optional<String>> headers(Headers headers) {

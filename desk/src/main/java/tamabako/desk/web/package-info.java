@@ -7,10 +7,13 @@
 /// Route.get("/work", request -> Reply.page("work/page.jte", Map.of("sum", request.query().text("sum"))))
 /// ```
 ///
-/// The [DeskServer] does the rest: it finds the route, reads the form, chooses the reader's
-/// language, renders the template in the layout, and turns everything that goes wrong into a page
-/// that says what, where and how to mend it. Templates take a [View] named `view` beside their own
-/// parameters; every text comes from the [Words] of the reader's language.
+/// A route is for teachers unless it says for whom else: `.forWhom(Access.PUPIL)`. A [Request]
+/// tells [Who] asks and, as its [Caller], from where; the [Door] decides who comes in.
+///
+/// The [DeskServer] does the rest: it finds the route, asks the door, reads the form, chooses the
+/// reader's language, renders the template in the layout, and turns everything that goes wrong into
+/// a page that says what, where and how to mend it. Templates take a [View] named `view` beside
+/// their own parameters; every text comes from the [Words] of the reader's language.
 @NullMarked
 package tamabako.desk.web;
 

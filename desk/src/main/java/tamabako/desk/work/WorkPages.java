@@ -1,6 +1,7 @@
 package tamabako.desk.work;
 
 import java.util.List;
+import tamabako.desk.web.Access;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 
@@ -10,7 +11,8 @@ public final class WorkPages implements Routes {
     @Override
     public List<Route> routes() {
         return List.of(
-                Route.get("/work", WorkPage::answer), Route.get("/frame", FreeFrame::answer));
+                Route.get("/work", WorkPage::answer).forWhom(Access.ASSISTANT),
+                Route.get("/frame", FreeFrame::answer).forWhom(Access.ASSISTANT));
     }
 
     @Override

@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tamabako.desk.Tamabako;
+import tamabako.desk.account.Visit;
 
 /// The desk as a program of its own, started and stopped as a teacher does.
 class DeskCommandTest {
@@ -49,7 +50,7 @@ class DeskCommandTest {
     @Test
     void itPrintsItsAddressServesAndStopsWhenTold() throws IOException, InterruptedException {
         Path data = folder.resolve("lessons");
-        Process desk = start("--data", data.toString());
+        Process desk = start("--data", data.toString(), "--no-password");
         BufferedReader out = desk.inputReader();
         String line = String.valueOf(out.readLine());
         assertThat(line).matches("The desk is open at http://localhost:\\d+/ .*");
@@ -67,6 +68,35 @@ class DeskCommandTest {
         desk.toHandle().destroy();
         assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(out.lines()).isEmpty();
+    }
+
+    @Test
+    void aNewDeskThatOthersReachPrintsACodeAndAsksForIt() throws IOException {
+        Process desk = start("--data", folder.toString(), "--address", "0.0.0.0");
+        try (BufferedReader out = desk.inputReader()) {
+            String address = String.valueOf(out.readLine()).replaceFirst(".*(http://\\S+).*", "$1");
+            String code = String.valueOf(out.readLine());
+            assertThat(code).matches("Set-up code: [0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4} .*");
+            Visit visit = new Visit(address);
+            assertThat(Visit.next(visit.get("/make"))).isEqualTo("/first");
+            String word = "harbour kingfisher ladder";
+            assertThat(visit.post("/first", "name", "Mori", "password", word).statusCode())
+                    .isEqualTo(400);
+            String typed = code.split(" ", 4)[2];
+            visit.post("/first", "name", "Mori", "password", word, "code", typed);
+            assertThat(visit.get("/").body()).contains("Tuesday juniors", ">Mori</a>");
+        } finally {
+            desk.destroy();
+        }
+    }
+
+    @Test
+    void withoutAPasswordOnlyThisComputerMayBeLetIn() throws IOException, InterruptedException {
+        Process desk = start("--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
+        assertThat(firstLine(desk)).contains("only this computer", "0.0.0.0", "--no-password");
+        assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test

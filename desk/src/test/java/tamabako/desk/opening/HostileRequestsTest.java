@@ -204,7 +204,7 @@ class HostileRequestsTest {
         assertThat(headers.firstValue("Content-Security-Policy").orElse(""))
                 .contains("default-src 'self'", "frame-ancestors 'none'");
         assertThat(headers.firstValue("X-Content-Type-Options")).hasValue("nosniff");
-        assertThat(headers.firstValue("Referrer-Policy")).hasValue("no-referrer");
+        assertThat(headers.firstValue("Referrer-Policy")).hasValue("same-origin");
         assertThat(headers.firstValue("Cross-Origin-Opener-Policy")).hasValue("same-origin");
         assertThat(headers.firstValue("Cross-Origin-Embedder-Policy")).hasValue("require-corp");
         assertThat(headers.firstValue("Cache-Control")).hasValue("no-store");

@@ -28,7 +28,12 @@ class WordsTest {
     /// Only English has a word for one, and only readers of other languages need the trade's own.
     private static final Pattern ONLY_ENGLISH = Pattern.compile("trade\\..*|.*\\.one");
 
-    private final Languages languages = Languages.of(List.of("work", "ladders", "papers"));
+    private static final List<String> FILES_OF_PAGES =
+            List.of(
+                    "work", "ladders", "papers", "classbook", "entry", "showing", "accounts",
+                    "room", "calls");
+
+    private final Languages languages = Languages.of(FILES_OF_PAGES);
 
     @Test
     void aLanguageIsThereBecauseItsFileIs() {
@@ -50,7 +55,9 @@ class WordsTest {
 
     @Test
     void everyLanguageHasEveryTextWithTheSamePlaces() {
-        for (String file : List.of("desk", "work", "ladders", "papers")) {
+        List<String> files = new ArrayList<>(FILES_OF_PAGES);
+        files.add("desk");
+        for (String file : files) {
             Map<String, String> english = read(file, Locale.ENGLISH);
             for (Words words : languages.all()) {
                 Map<String, String> texts = read(file, words.language());

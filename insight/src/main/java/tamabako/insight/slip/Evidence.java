@@ -124,6 +124,11 @@ public final class Evidence {
         return right ? nothing : known(rates, nothing) + background(rates, nothing);
     }
 
+    /// The chance that any slip is made in this problem.
+    public double chanceOfWrong(Rates rates) {
+        return 1 - nothing(rates);
+    }
+
     private double nothing(Rates rates) {
         double expected = 0;
         for (int kind = 0; kind < NO_OTHER; kind++) {

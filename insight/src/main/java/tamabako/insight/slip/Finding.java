@@ -27,7 +27,7 @@ public record Finding(
     public record Two(SlipKind first, SlipKind second, double share) {}
 
     /// The most kinds that are listed.
-    public static final int MOST_SLIPS = 8;
+    public static final int MOST_SLIPS = 12;
 
     /// A kind is named alone only if its share is at least this ...
     private static final double ENOUGH = 0.5;

@@ -3,6 +3,7 @@ package tamabako.insight.slip;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.function.ToDoubleFunction;
 
 /// How often each kind of slip is made per occasion for it: a carry-left-out per carry, a row
 /// skipped per row, a written digit per digit of the answer.
@@ -57,13 +58,26 @@ public final class Rates {
     ///
     /// @param rate above 0 and below 1
     public Rates with(SlipKind kind, double rate) {
+        double[] changed = kinds.clone();
+        changed[kind.index()] = checked(kind, rate);
+        return new Rates(changed, moves);
+    }
+
+    /// These rates with all changed, each to what `rate` gives for its kind: above 0 and below 1.
+    public Rates with(ToDoubleFunction<SlipKind> rate) {
+        double[] changed = new double[kinds.length];
+        for (SlipKind kind : SlipKind.values()) {
+            changed[kind.index()] = checked(kind, rate.applyAsDouble(kind));
+        }
+        return new Rates(changed, moves);
+    }
+
+    private static double checked(SlipKind kind, double rate) {
         if (!(rate > 0 && rate < 1)) {
             throw new IllegalArgumentException(
                     "The rate of %s is above 0 and below 1, not %s.".formatted(kind.word(), rate));
         }
-        double[] changed = kinds.clone();
-        changed[kind.index()] = rate;
-        return new Rates(changed, moves);
+        return rate;
     }
 
     /// These rates with slips in `move` made `factor` times as often as usual.

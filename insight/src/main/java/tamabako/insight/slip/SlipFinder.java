@@ -67,6 +67,15 @@ public final class SlipFinder {
         };
     }
 
+    /// The number that was written, if it is one.
+    static Optional<BigDecimal> number(EventTable table, String written) {
+        return switch (Marker.mark(table.problem(), written, WritingRules.EASY)) {
+            case Mark.Right _, Mark.WrongForm _ -> Optional.of(table.answer());
+            case Mark.Wrong(BigDecimal read, _) -> Optional.of(read);
+            case Mark.Empty _, Mark.Unclear _ -> Optional.empty();
+        };
+    }
+
     /// The number that was written; empty if it is right. What is no number counts as one that no
     /// slip leads to.
     private static Optional<BigDecimal> read(EventTable table, String written) {

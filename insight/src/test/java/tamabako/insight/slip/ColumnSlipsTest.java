@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import tamabako.insight.simulation.ColumnPupil;
+import tamabako.insight.simulation.Fate;
 import tamabako.problems.Column;
 import tamabako.problems.Terms;
 import tamabako.testkit.Draw;
@@ -38,7 +40,7 @@ class ColumnSlipsTest {
                         if (written.isPresent() && written.getAsLong() != total(rows)) {
                             Fate.Occasion occasion = none.occasions().get(i);
                             met.add(occasion.kind());
-                            assertThat(occasion.isAmong(table, written.getAsLong()))
+                            assertThat(Naming.isAmong(occasion, table, written.getAsLong()))
                                     .as("%s, %s wrote %d", occasion, rows, written.getAsLong())
                                     .isTrue();
                         }

@@ -1,8 +1,11 @@
 package tamabako.insight.slip;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import tamabako.insight.simulation.Fate;
 import tamabako.problems.Problem;
 import tamabako.testkit.Draw;
 
@@ -20,7 +23,8 @@ final class Naming {
     void ask(Problem problem, Function<Fate, OptionalLong> pupil, Draw draw) {
         Fate none = Fate.kind();
         long right = pupil.apply(none).orElseThrow();
-        int fatal = Fate.draw(none.occasions(), draw);
+        double drawn = (double) draw.between(0, (1 << 30) - 1) / (1 << 30);
+        int fatal = Fate.draw(none.occasions(), Rates.shipped(), drawn);
         OptionalLong written = pupil.apply(Fate.at(fatal));
         if (written.isEmpty() || written.getAsLong() == right) {
             return;
@@ -31,6 +35,21 @@ final class Naming {
         asked++;
         first += rank == 0 ? 1 : 0;
         amongThree += rank >= 0 && rank < 3 ? 1 : 0;
+    }
+
+    /// Whether the finder lists a slip, at its place, for what was written.
+    static boolean isAmong(Fate.Occasion occasion, EventTable table, long written) {
+        for (int i : table.leadingTo(BigDecimal.valueOf(written))) {
+            long code = table.events().code(i);
+            int row = Code.where(code) instanceof Where.Row(int number) ? number : 0;
+            boolean sameRod =
+                    occasion.rod() == Fate.NO_ROD
+                            || Code.rod(code).equals(OptionalInt.of(occasion.rod()));
+            if (Code.way(code).kind() == occasion.kind() && occasion.row() == row && sameRod) {
+                return table.events().weight(i) > 0;
+            }
+        }
+        return false;
     }
 
     int asked() {

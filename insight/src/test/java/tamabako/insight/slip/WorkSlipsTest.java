@@ -9,6 +9,9 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import tamabako.insight.simulation.Fate;
+import tamabako.insight.simulation.ProductPupil;
+import tamabako.insight.simulation.QuotientPupil;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -85,7 +88,7 @@ class WorkSlipsTest {
             if (written.isPresent() && written.getAsLong() != right.longValueExact()) {
                 Fate.Occasion occasion = none.occasions().get(i);
                 met.add(occasion.kind());
-                assertThat(occasion.isAmong(table, written.getAsLong()))
+                assertThat(Naming.isAmong(occasion, table, written.getAsLong()))
                         .as("%s in %s, wrote %d", occasion, problem, written.getAsLong())
                         .isTrue();
             }

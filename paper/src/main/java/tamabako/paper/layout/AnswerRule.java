@@ -66,6 +66,17 @@ sealed interface AnswerRule {
         };
     }
 
+    /// Whether the rule can make a difference to a problem, by what the pupil sees of it: not where
+    /// whole numbers are multiplied.
+    static boolean canMatter(Problem problem) {
+        return switch (problem) {
+            case Column _ -> false;
+            case Product(_, BigDecimal multiplicand, BigDecimal multiplier, _) ->
+                    multiplicand.scale() > 0 || multiplier.scale() > 0;
+            case Quotient _, Root _ -> true;
+        };
+    }
+
     /// Whether something is left over.
     static boolean leavesRemainder(Problem problem) {
         return problem.answer().remainder().filter(left -> left.signum() != 0).isPresent();

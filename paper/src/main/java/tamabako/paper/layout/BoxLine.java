@@ -111,11 +111,11 @@ final class BoxLine implements ListLine {
     }
 
     private double size() {
-        return setting.pick(11, 18);
+        return setting.pick(10, 18);
     }
 
     private double between() {
-        return setting.pick(9, 14);
+        return setting.pick(6, 14);
     }
 
     private double gap() {

@@ -1,7 +1,9 @@
 package tamabako.paper.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /// The pages of a part while they fill from top to bottom.
 ///
@@ -16,6 +18,8 @@ final class Flow {
     private final List<Decoration> decorations = new ArrayList<>();
     private int page;
     private boolean open;
+    private String heading = "";
+    private final Map<Integer, String> goingOn = new HashMap<>();
     private int torn;
     private double y;
 
@@ -66,9 +70,18 @@ final class Flow {
     void require(double height) {
         if (height > room() && y > topOfLater) {
             page++;
+            goingOn.put(page - firstPage, heading);
             y = topOfLater;
             torn += open ? 1 : 0;
         }
+    }
+
+    /// The same between two parts of what hangs together: a page turned here tears nothing.
+    void requireBetween(double height) {
+        boolean wasOpen = open;
+        open = false;
+        require(height);
+        open = wasOpen;
     }
 
     /// An element on this page.
@@ -91,9 +104,16 @@ final class Flow {
 
     /// A section begins here.
     ///
+    /// @param section what stands over it
     /// @param hangsTogether whether it had better not be torn by a page turn
-    void open(boolean hangsTogether) {
+    void open(String section, boolean hangsTogether) {
+        heading = section;
         open = hangsTogether;
+    }
+
+    /// The section that goes on at the top of a page, counted from 0; empty where another begins.
+    String goingOn(int onPage) {
+        return goingOn.getOrDefault(onPage, "");
     }
 
     /// Whether a page turned within what had better hang together.
@@ -109,6 +129,7 @@ final class Flow {
     /// A section ends here: all elements put since there were `from` of them are its parts.
     void gather(int from) {
         open = false;
+        heading = "";
         List<Element> tail = elements.subList(from, elements.size());
         Element section = new Element.Group(Role.SECTION, tail);
         tail.clear();

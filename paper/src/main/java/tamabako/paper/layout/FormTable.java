@@ -25,9 +25,10 @@ record FormTable(List<String> heads, List<List<String>> lines, Setting setting) 
         return true;
     }
 
+    /// All of it: a table is far shorter than a page, and is read as one.
     @Override
     public double opening(double air) {
-        return Math.min(lines.size() + 1, 4) * PITCH;
+        return (lines.size() + 1) * PITCH;
     }
 
     @Override

@@ -9,7 +9,9 @@ interface Head {
     void lay(Flow flow);
 
     /// What later pages have at the top, so that loose leaves find together again.
-    List<Mark> later();
+    ///
+    /// @param section the section that goes on there; empty where another begins
+    List<Mark> later(String section);
 
     /// The height of what later pages have at the top.
     double laterHeight();

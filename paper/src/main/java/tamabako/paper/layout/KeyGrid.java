@@ -82,7 +82,7 @@ final class KeyGrid implements Piece {
 
     /// Between a number and its answer.
     private double space() {
-        return setting.pick(7, 10);
+        return setting.pick(9, 12);
     }
 
     private static double labelSize(Setting setting) {

@@ -63,7 +63,7 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
             Block.Over over = blocks.get(i).head();
             int from = flow.put();
             flow.require(over.height() + piece.opening(airs[i]));
-            flow.open(piece.hangsTogether());
+            flow.open(over.heading(), piece.hangsTogether());
             over.lay(flow);
             piece.lay(flow, airs[i]);
             flow.gather(from);
@@ -74,7 +74,7 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
         for (int page = 0; page < flow.pages(); page++) {
             flow.decorate(page, foot.of(page + 1, flow.pages()).toArray(Mark[]::new));
             if (page > 0) {
-                flow.decorate(page, head.later().toArray(Mark[]::new));
+                flow.decorate(page, head.later(flow.goingOn(page)).toArray(Mark[]::new));
             }
         }
     }

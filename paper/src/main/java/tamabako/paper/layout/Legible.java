@@ -39,7 +39,8 @@ final class Legible {
         if (paper.problems().isEmpty()) {
             throw new Unprintable(new Reason.NoProblems(title));
         }
-        check(title + paper.grade().name().in(language), "title", "", measure);
+        String ladder = wish.ladder().map(name -> name.in(language)).orElse("");
+        check(title + ladder + paper.grade().name().in(language), "title", "", measure);
         check(paper.id(), "id", "", measure);
         check(wish.date().orElse(""), "day", "", measure);
         for (PaperSection section : paper.sections()) {

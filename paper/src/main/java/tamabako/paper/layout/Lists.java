@@ -6,7 +6,8 @@ import java.util.List;
 /// Problems in lists side by side, numbered downward.
 ///
 /// Two halves, such as ten plain products and ten of amounts, are two lists where a page holds
-/// them; where it does not, one comes after the other, each in lists of its own.
+/// them; where it does not, one comes after the other, each in lists of its own and on one page, if
+/// one holds it.
 ///
 /// @param runs how many problems belong together, in their order
 /// @param page the room of a page below head and heading; two halves that fit there stay on one
@@ -46,7 +47,15 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
     public double opening(double air) {
         return staysOnPage(air)
                 ? lines(count()) * line.pitch(air)
-                : Math.min(FEWEST_LINES, lines(runs.getFirst())) * line.pitch(air);
+                : opening(runs.getFirst(), line.pitch(air));
+    }
+
+    /// What must fit below a heading: a half as a whole, if a page holds it; else some lines.
+    private double opening(int run, double pitch) {
+        double whole = lines(run) * pitch;
+        return runs.size() > 1 && whole <= page
+                ? whole
+                : Math.min(FEWEST_LINES, lines(run)) * pitch;
     }
 
     @Override
@@ -61,6 +70,7 @@ record Lists(ListLine line, List<Integer> runs, double page, double after) imple
         } else {
             int first = 0;
             for (int run : runs) {
+                flow.requireBetween(opening(run, pitch));
                 layRun(flow, first, first + run, pitch);
                 first += run;
             }

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import tamabako.problems.setting.PaperSection;
 
-/// The sections of a marking sheet, in figures as large as let it be one page, if it can be.
+/// The sections of a marking sheet: one page where its figures can still be read easily, the larger
+/// the better; else as many pages as it takes.
 record MarkingBlocks(PaperFacts facts, Setting setting) {
 
     private static final double LARGEST = 11;
-    private static final double SMALLEST = 6.5;
+    private static final double SMALLEST = 7;
     private static final double STEP = 0.5;
+
+    /// Where one page does not do.
+    private static final double ON_MORE_PAGES = 8.5;
 
     /// @param head what stands above them
     List<Block> blocks(Head head) {
@@ -18,7 +22,7 @@ record MarkingBlocks(PaperFacts facts, Setting setting) {
         while (figures > SMALLEST && height(blocks(figures)) > room) {
             figures -= STEP;
         }
-        return blocks(figures);
+        return blocks(height(blocks(figures)) > room ? ON_MORE_PAGES : figures);
     }
 
     private List<Block> blocks(double figures) {

@@ -34,7 +34,10 @@ final class Notes {
         List<Problem> problems = some.stream().map(Numbered::problem).toList();
         Optional<String> rule = AnswerRule.told(problems, words);
         if (!oneRuleEach) {
-            return rule.map(note -> words.say("note.numbers", numbers(some, words), note));
+            List<Numbered> told =
+                    some.stream().filter(each -> AnswerRule.canMatter(each.problem())).toList();
+            return rule.filter(_ -> !told.isEmpty())
+                    .map(note -> words.say("note.numbers", numbers(told, words), note));
         }
         String key = Section.isAmount(problems.getFirst()) ? "note.unit" : "note.plain";
         return rule.map(note -> bothUnits ? words.say(key, note) : note);

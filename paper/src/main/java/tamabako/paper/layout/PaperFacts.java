@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import tamabako.paper.words.PrintWords;
 import tamabako.problems.grade.Grade;
+import tamabako.problems.grade.Label;
+import tamabako.problems.grade.Ladder;
 import tamabako.problems.grade.Pass;
 import tamabako.problems.grade.file.Ladders;
 import tamabako.problems.setting.Paper;
@@ -14,7 +16,8 @@ import tamabako.problems.setting.PaperSection;
 /// What a paper says of itself in words.
 ///
 /// @param own what the teacher wants to stand before the name of the grade, if anything
-record PaperFacts(Paper paper, Optional<String> own, PrintWords words) {
+/// @param named the name of the ladder; empty for one that is shipped
+record PaperFacts(Paper paper, Optional<String> own, Optional<Label> named, PrintWords words) {
 
     private static final int LETTERS = 26;
 
@@ -26,8 +29,8 @@ record PaperFacts(Paper paper, Optional<String> own, PrintWords words) {
 
     /// The name of the ladder.
     String ladder() {
-        return Ladders.ladder(paper.ladder())
-                .map(ladder -> ladder.name().in(words.language()))
+        return named.or(() -> Ladders.ladder(paper.ladder()).map(Ladder::name))
+                .map(name -> name.in(words.language()))
                 .orElse(paper.ladder());
     }
 

@@ -45,8 +45,8 @@ record PaperHead(Title title, List<String> lines, List<Boxed> boxes, Setting set
     }
 
     @Override
-    public List<Mark> later() {
-        return title.later("");
+    public List<Mark> later(String section) {
+        return title.later(section, "");
     }
 
     @Override

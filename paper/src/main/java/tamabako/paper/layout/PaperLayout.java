@@ -25,7 +25,7 @@ public final class PaperLayout {
 
     private PaperLayout(Paper paper, PaperPrintWish wish, Measure measure) {
         PrintWords words = PrintWords.of(wish.language());
-        this.facts = new PaperFacts(paper, wish.title(), words);
+        this.facts = new PaperFacts(paper, wish.title(), wish.ladder(), words);
         this.wish = wish;
         this.setting = new Setting(words, wish.size(), Page.of(wish.page()), measure);
     }
@@ -51,7 +51,7 @@ public final class PaperLayout {
     /// What the window of a reader shows for a file with this paper first.
     public static String title(Paper paper, PaperPrintWish wish) {
         PrintWords words = PrintWords.of(wish.language());
-        PaperFacts facts = new PaperFacts(paper, wish.title(), words);
+        PaperFacts facts = new PaperFacts(paper, wish.title(), wish.ladder(), words);
         return words.say("paper.title", facts.ladder(), facts.title());
     }
 
@@ -167,13 +167,21 @@ public final class PaperLayout {
         return List.of(facts.ladder(), told);
     }
 
-    /// Its name, and where a section has problems of several kinds that of the kind too.
+    /// Its name. Where a section has problems of several kinds, that of the kind too; mental and
+    /// called kinds say enough by themselves.
     private SectionHead over(PaperSection of, Section section, boolean key) {
-        PrintWords words = setting.words();
         String name = facts.name(of);
         boolean all = section.problems().size() == of.problems().size();
-        String shown = all ? name : words.say("paper.kind", name, words.say(section.heading()));
-        return SectionHead.of(section, shown, key, setting);
+        return SectionHead.of(section, all ? name : kind(of, section), key, setting);
+    }
+
+    private String kind(PaperSection of, Section section) {
+        PrintWords words = setting.words();
+        String kind = words.say(section.heading());
+        return switch (of.section().mode()) {
+            case FRAME -> words.say("paper.kind", facts.name(of), kind);
+            case MENTAL, CALLED -> kind;
+        };
     }
 
     private List<Boxed> boxes(int full) {

@@ -22,8 +22,8 @@ record SheetHead(Sheet sheet, boolean key, PrintWish wish, Setting setting) impl
     }
 
     @Override
-    public List<Mark> later() {
-        return title().later(wish.name().orElse(""));
+    public List<Mark> later(String section) {
+        return title().later(section, wish.name().orElse(""));
     }
 
     @Override

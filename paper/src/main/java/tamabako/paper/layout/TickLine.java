@@ -19,6 +19,9 @@ record TickLine(
     private static final double GAP = 9;
     private static final double CLEAR = 4;
 
+    /// Between a number and its answer, so that the two are not read as one.
+    private static final double APART = 9;
+
     /// Lines with figures of that size, as many lists as fit.
     static TickLine of(Section section, double figures, Setting setting) {
         List<PrintedAnswer> answers = section.problems().stream().map(PrintedAnswer::of).toList();
@@ -50,7 +53,7 @@ record TickLine(
         double left = setting.left() + list * (width + GAP);
         double baseline = top + figures;
         double box = boxSize();
-        double start = left + labels() + CLEAR;
+        double start = left + labels() + APART;
         flow.decorate(
                 new Box(
                         start + shape.width(figures) + CLEAR,
@@ -75,7 +78,7 @@ record TickLine(
     }
 
     private double needed() {
-        return labels() + CLEAR + shape.width(figures) + CLEAR + boxSize();
+        return labels() + APART + shape.width(figures) + CLEAR + boxSize();
     }
 
     private double boxSize() {

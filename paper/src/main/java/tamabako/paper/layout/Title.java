@@ -34,15 +34,18 @@ record Title(String text, String label, Setting setting) {
         }
     }
 
-    /// The same on later pages, small: the title, and the label or a line for the pupil's name.
+    /// The same on later pages, small: the title with the section that goes on there, and the label
+    /// or a line for the pupil's name.
     ///
+    /// @param section the name of the section; empty where another begins
     /// @param name the pupil's name; empty for a line to write it on
-    List<Mark> later(String name) {
+    List<Mark> later(String section, String name) {
         double size = setting.pick(9, 12);
         double baseline = setting.page().top() + size;
         double half = setting.across() / 2;
         List<Mark> marks = new ArrayList<>();
-        String title = Lines.of(setting, Face.BOLD, size, text, half - CLEAR, 1).getFirst();
+        String told = section.isEmpty() ? text : setting.words().say("paper.later", text, section);
+        String title = Lines.of(setting, Face.BOLD, size, told, half - CLEAR, 1).getFirst();
         marks.add(new Words(setting.left(), baseline, Face.BOLD, size, Ink.SOFT, title));
         if (label.isEmpty()) {
             double left = setting.left() + half;

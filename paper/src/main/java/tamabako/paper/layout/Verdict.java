@@ -72,7 +72,7 @@ record Verdict(PaperFacts facts, Setting setting) implements Piece {
     }
 
     private Element rank(Flow flow, Pass.Rank rank, double left, double baseline) {
-        String points = String.valueOf(rank.points());
+        String points = setting.words().say("marking.from", rank.points());
         double after = left + setting.width(Face.BOLD, RANK, name(rank)) + 5;
         return new Element.Group(
                 Role.ROW,
@@ -93,7 +93,7 @@ record Verdict(PaperFacts facts, Setting setting) implements Piece {
                         .mapToDouble(rank -> setting.width(Face.BOLD, RANK, name(rank)))
                         .max()
                         .orElse(0);
-        return Math.max(1, (int) (setting.across() / (TICK + widest + 46)));
+        return Math.max(1, (int) (setting.across() / (TICK + widest + 66)));
     }
 
     private String name(Pass.Rank rank) {

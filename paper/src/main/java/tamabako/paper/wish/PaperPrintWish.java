@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import tamabako.problems.grade.Label;
 
 /// How papers are to be printed.
 ///
@@ -14,6 +15,7 @@ import java.util.TreeSet;
 /// @param size normal or large print
 /// @param page the paper that is printed on
 /// @param title what stands above the name of the grade; empty for the name of its ladder
+/// @param ladder the name of the ladder; empty for a ladder that is shipped
 /// @param date the date as it is to stand on the paper; empty for a line to write it on
 public record PaperPrintWish(
         Locale language,
@@ -21,6 +23,7 @@ public record PaperPrintWish(
         Size size,
         PageSize page,
         Optional<String> title,
+        Optional<Label> ladder,
         Optional<String> date) {
 
     /// Everything, in English, at normal size, on A4.
@@ -30,6 +33,7 @@ public record PaperPrintWish(
                     EnumSet.allOf(PaperPart.class),
                     Size.NORMAL,
                     PageSize.A4,
+                    Optional.empty(),
                     Optional.empty(),
                     Optional.empty());
 
@@ -45,31 +49,37 @@ public record PaperPrintWish(
 
     /// The same wish in another language.
     public PaperPrintWish in(Locale changed) {
-        return new PaperPrintWish(changed, parts, size, page, title, date);
+        return new PaperPrintWish(changed, parts, size, page, title, ladder, date);
     }
 
     /// The same wish for these parts only.
     public PaperPrintWish with(PaperPart first, PaperPart... others) {
-        return new PaperPrintWish(language, EnumSet.of(first, others), size, page, title, date);
+        return new PaperPrintWish(
+                language, EnumSet.of(first, others), size, page, title, ladder, date);
     }
 
     /// The same wish in another size of print.
     public PaperPrintWish with(Size changed) {
-        return new PaperPrintWish(language, parts, changed, page, title, date);
+        return new PaperPrintWish(language, parts, changed, page, title, ladder, date);
     }
 
     /// The same wish on other paper.
     public PaperPrintWish on(PageSize changed) {
-        return new PaperPrintWish(language, parts, size, changed, title, date);
+        return new PaperPrintWish(language, parts, size, changed, title, ladder, date);
     }
 
     /// The same wish under another title.
     public PaperPrintWish titled(String changed) {
-        return new PaperPrintWish(language, parts, size, page, Optional.of(changed), date);
+        return new PaperPrintWish(language, parts, size, page, Optional.of(changed), ladder, date);
+    }
+
+    /// The same wish for papers of a ladder of that name, which need not be shipped.
+    public PaperPrintWish ofLadder(Label changed) {
+        return new PaperPrintWish(language, parts, size, page, title, Optional.of(changed), date);
     }
 
     /// The same wish with the date printed.
     public PaperPrintWish onDate(String changed) {
-        return new PaperPrintWish(language, parts, size, page, title, Optional.of(changed));
+        return new PaperPrintWish(language, parts, size, page, title, ladder, Optional.of(changed));
     }
 }

@@ -10,14 +10,17 @@ import tamabako.frame.Technique;
 ///
 /// @param allowed the techniques that steps may be done by
 /// @param required the techniques that must each occur in every column
+/// @param inTaking whether they must occur where a digit is taken, in columns with minus rows
 /// @param runningOn what becomes of carries and borrows that run on over full or empty rods
-public record Beadwork(Set<Technique> allowed, Set<Technique> required, RunningOn runningOn) {
+public record Beadwork(
+        Set<Technique> allowed, Set<Technique> required, boolean inTaking, RunningOn runningOn) {
 
     /// Any technique, none of them in particular.
     public static final Beadwork ANY =
             new Beadwork(
                     EnumSet.allOf(Technique.class),
                     EnumSet.noneOf(Technique.class),
+                    false,
                     RunningOn.ALLOWED);
 
     public Beadwork {

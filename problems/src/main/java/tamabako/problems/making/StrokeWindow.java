@@ -12,7 +12,7 @@ record StrokeWindow(int least, int most) {
 
     private static final int LOOKED_AT = 40;
 
-    private static final int TRIES = 10_000;
+    private static final int TRIES = 100_000;
 
     static StrokeWindow of(ColumnWish wish, Drawing drawing) {
         return wish.strokesWithin().isPresent()

@@ -1,19 +1,15 @@
 package tamabako.problems.setting;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
-import tamabako.problems.Terms;
 import tamabako.problems.grade.Format;
 import tamabako.problems.making.ReadyMaker;
-import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.draw.Draws;
 import tamabako.problems.setting.Supply.Supplied;
 
@@ -29,24 +25,19 @@ final class ColumnBatch implements BatchMaker {
     /// Times that more are made before the best choice has to do.
     private static final int ROUNDS = 3;
 
-    /// A carry or borrow that passes over a rod. Makers can be asked for it, not for columns
-    /// without it.
-    private static final HandCondition RUNNING_ON = new HandCondition.CarryRun(2);
-
     private final Format.Columns format;
     private final int count;
     private final SettersCustoms customs;
-    private final Terms terms;
     private final Map<ColumnKind, Supply> supplies = new EnumMap<>(ColumnKind.class);
 
     ColumnBatch(Format.Columns format, int count, SettersCustoms customs) {
         this.format = format;
         this.count = count;
         this.customs = customs;
-        this.terms = format.amounts().unit().map(Terms.PLAIN::withUnit).orElse(Terms.PLAIN);
+        ColumnFinish finish = new ColumnFinish(format);
         ColumnWishes wishes = ColumnWishes.of(format, count, customs);
         for (ColumnKind kind : ColumnKind.values()) {
-            supplies.put(kind, new Supply(maker(wishes, kind), this::finished));
+            supplies.put(kind, new Supply(maker(wishes, kind), finish::of));
         }
     }
 
@@ -61,26 +52,6 @@ final class ColumnBatch implements BatchMaker {
             case MIXED -> wishes.mixed();
             case DIPPING -> wishes.dipping();
             case NEGATIVE -> wishes.negative();
-        };
-    }
-
-    /// A made column with its decimals and terms; empty where its carries run on and may not.
-    private Optional<Problem> finished(Problem made) {
-        int places = format.amounts().places();
-        return Optional.of(made)
-                .map(Column.class::cast)
-                .filter(this::runsOnAsAllowed)
-                .map(column ->
-                        column.rows().stream()
-                                .map(row -> new BigDecimal(row.unscaledValue(), places))
-                                .toList())
-                .map(rows -> new Column("", rows, terms));
-    }
-
-    private boolean runsOnAsAllowed(Column column) {
-        return switch (format.beadwork().runningOn()) {
-            case ALLOWED, REQUIRED -> true;
-            case NEVER -> RUNNING_ON.missedBy(column).isPresent();
         };
     }
 

@@ -51,13 +51,25 @@ public final class PaperForms {
                 case Drafted.Found(PaperDraft draft) -> drafts.add(draft);
                 case Drafted.None(PaperMade.Reason reason) -> {
                     if (i < ids.size()) {
-                        return new FormsMade.NotMade(reason);
+                        return new FormsMade.NotMade(ofForms(reason, i, ids.size()));
                     }
                 }
             }
         }
         List<Paper> papers = papers(ids, split(drafts, ids.size(), draws.bits()));
         return new FormsMade.Found(papers, FormReport.of(papers), seed);
+    }
+
+    /// Where the first forms took all new problems of a section, what helps is fewer forms.
+    private static PaperMade.Reason ofForms(PaperMade.Reason reason, int made, int asked) {
+        return made == 0
+                ? reason
+                : switch (reason) {
+                    case PaperMade.Reason.TooFewNew(String section, _, _) ->
+                            new PaperMade.Reason.TooFewForms(section, made, asked);
+                    case PaperMade.Reason.NoSuchProblems _, PaperMade.Reason.TooFewForms _ ->
+                            reason;
+                };
     }
 
     private static int spares(int forms) {

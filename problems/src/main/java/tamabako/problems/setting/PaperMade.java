@@ -27,5 +27,11 @@ public sealed interface PaperMade {
 
         /// A section has not enough problems other than those to be left out.
         record TooFewNew(String section, int found, int count) implements Reason {}
+
+        /// A section has problems for some forms, but not for as many as are asked for without a
+        /// sum in two of them.
+        ///
+        /// @param made how many forms there are problems for, one at least
+        record TooFewForms(String section, int made, int asked) implements Reason {}
     }
 }

@@ -69,6 +69,7 @@ class GradeTest {
                         new Beadwork(
                                 EnumSet.of(Technique.DIRECT),
                                 EnumSet.of(Technique.FIVE_COMPLEMENT),
+                                false,
                                 Beadwork.RunningOn.NEVER))
                 .isInstanceOf(IllegalArgumentException.class);
     }

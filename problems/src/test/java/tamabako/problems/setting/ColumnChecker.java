@@ -176,6 +176,14 @@ final class ColumnChecker {
             char technique = line.value("each").charAt(i);
             complaints.unless(used.indexOf(technique) >= 0, column.id(), ": not by", technique);
         }
+        for (int i = 0; i < line.value("taken").length(); i++) {
+            char technique = line.value("taken").charAt(i);
+            complaints.unless(
+                    hand.taken().indexOf(technique) >= 0,
+                    column.id(),
+                    ": nothing taken by",
+                    technique);
+        }
         complaints.unless(
                 line.value("run").isEmpty() || hand.ranOn() == line.value("run").equals("required"),
                 column.id(),

@@ -1,6 +1,7 @@
 package tamabako.problems.setting;
 
 import java.math.BigDecimal;
+import java.util.Set;
 import java.util.TreeSet;
 
 /// Works a column digit by digit from the left and notes by which techniques, written from the
@@ -14,6 +15,7 @@ final class OwnHand {
 
     private final int[] rods = new int[RODS];
     private final TreeSet<Character> used = new TreeSet<>();
+    private final TreeSet<Character> taken = new TreeSet<>();
     private boolean ranOn;
 
     /// The techniques of all rows but the first, as letters D F T M in the order of the alphabet.
@@ -37,8 +39,17 @@ final class OwnHand {
     }
 
     String used() {
+        return letters(used);
+    }
+
+    /// The techniques by which something is taken.
+    String taken() {
+        return letters(taken);
+    }
+
+    private static String letters(Set<Character> techniques) {
         StringBuilder letters = new StringBuilder();
-        used.forEach(letters::append);
+        techniques.forEach(letters::append);
         return letters.toString();
     }
 
@@ -51,14 +62,21 @@ final class OwnHand {
     private void step(int rod, int digit, boolean adds, boolean carried) {
         int held = adds ? rods[rod] : 9 - rods[rod];
         if (held + digit <= 9) {
-            used.add(slides(held, digit) ? 'D' : 'F');
+            note(slides(held, digit) ? 'D' : 'F', adds);
             rods[rod] += adds ? digit : -digit;
             return;
         }
         ranOn |= carried;
-        used.add(slides(9 - held, 10 - digit) ? 'T' : 'M');
+        note(slides(9 - held, 10 - digit) ? 'T' : 'M', adds);
         rods[rod] += adds ? digit - 10 : 10 - digit;
         step(rod + 1, 1, adds, true);
+    }
+
+    private void note(char technique, boolean adds) {
+        used.add(technique);
+        if (!adds) {
+            taken.add(technique);
+        }
     }
 
     /// Whether `digit` goes onto `held` without help of the five.

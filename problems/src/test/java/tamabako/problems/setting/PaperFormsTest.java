@@ -147,15 +147,17 @@ class PaperFormsTest {
     }
 
     @Test
-    void moreFormsThanThereAreSumsForAreToldAsMissing() {
+    void whereThereAreSumsForFewerFormsOnlyItIsToldForHowMany() {
         PaperForms forms = PaperForms.of(SamplePapers.maker("first-steps", "step-2"));
 
-        assertThat(forms.make(ids(10), 1, List.of()))
-                .isInstanceOfSatisfying(
-                        FormsMade.NotMade.class,
-                        made ->
-                                assertThat(made.reason())
-                                        .isInstanceOf(PaperMade.Reason.TooFewNew.class));
+        FormsMade.NotMade made = (FormsMade.NotMade) forms.make(ids(10), 1, List.of());
+
+        PaperMade.Reason.TooFewForms reason = (PaperMade.Reason.TooFewForms) made.reason();
+        assertThat(reason.section()).isEqualTo("practice");
+        assertThat(reason.made()).isBetween(1, 9);
+        assertThat(reason.asked()).isEqualTo(10);
+        assertThat(forms.make(ids(reason.made()), 1, List.of()))
+                .isInstanceOf(FormsMade.Found.class);
     }
 
     /// Forms that several tests look at.

@@ -98,6 +98,10 @@ class PaperMakerTest {
                 }
             }
             said.append(words.say(new PaperMade.Reason.TooFewNew("columns", 7, 10))).append('\n');
+            said.append(words.say(new PaperMade.Reason.TooFewForms("practice", 1, 10)))
+                    .append('\n');
+            said.append(words.say(new PaperMade.Reason.TooFewForms("practice", 3, 10)))
+                    .append('\n');
             said.append(
                             words.say(
                                     new PaperMade.Reason.NoSuchProblems(

@@ -98,18 +98,20 @@ public final class DemoClass {
         Group group = new Group(Identity.fresh(), name, true);
         List<Pupil> pupils = new ArrayList<>();
         for (DemoPupil member : members) {
-            pupils.add(
-                    new Pupil(
-                            Identity.fresh(), group.id(), member.name(), member.language(), true));
+            Pupil pupil =
+                    new Pupil(Identity.fresh(), group.id(), member.name(), member.language(), true);
+            pupils.add(DemoYear.about(pupil));
         }
         book.groups().keep(group);
         book.pupils().keep(pupils);
+        List<DemoYear.HandedOut> handedOut = new ArrayList<>();
         for (Task task : tasks) {
-            handIn(task, members, pupils);
+            handedOut.add(handIn(task, members, pupils));
         }
+        new DemoYear(book, now).write(group, pupils, handedOut);
     }
 
-    private void handIn(Task task, List<DemoPupil> members, List<Pupil> pupils) {
+    private DemoYear.HandedOut handIn(Task task, List<DemoPupil> members, List<Pupil> pupils) {
         Instant day = now.minus(Duration.ofDays(task.daysAgo()));
         Sheet sheet = sheet(task);
         book.sheets().keep(new KeptSheet(sheet, day, true));
@@ -118,6 +120,7 @@ public final class DemoClass {
             Instant handed = day.plus(Duration.ofMinutes(15 + i));
             book.work().keep(Work.of(sheet.id(), Optional.of(pupils.get(i).id()), handed, answers));
         }
+        return new DemoYear.HandedOut(sheet.id(), day);
     }
 
     private static Wish customary(Wish wish) {

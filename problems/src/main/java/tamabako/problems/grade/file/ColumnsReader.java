@@ -28,6 +28,7 @@ final class ColumnsReader {
                     "places",
                     "techniques",
                     "each has",
+                    "in taking",
                     "running carries");
 
     private static final Map<String, Technique> TECHNIQUES =
@@ -54,7 +55,7 @@ final class ColumnsReader {
             place.fault("each has", new Fault.RequiredNotAllowed(required));
             return Beadwork.ANY;
         }
-        return new Beadwork(allowed, required, runningOn);
+        return new Beadwork(allowed, required, place.yes("in taking"), runningOn);
     }
 
     private static Set<Technique> techniques(Fields place, String key) {

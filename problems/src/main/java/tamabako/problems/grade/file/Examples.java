@@ -39,6 +39,7 @@ final class Examples {
                     Map.entry("below zero", "below zero: {second half: 1}"),
                     Map.entry("techniques", "techniques: [direct, five-complement]"),
                     Map.entry("each has", "each has: [five-complement]"),
+                    Map.entry("in taking", "in taking: yes"),
                     Map.entry("multiplicand", "multiplicand: 3-5"),
                     Map.entry("multiplier", "multiplier: 2-4"),
                     Map.entry("divisor", "divisor: 2-4"),

@@ -1,7 +1,6 @@
 package tamabako.problems.making.column;
 
 import tamabako.problems.making.draw.Draws;
-import tamabako.problems.making.draw.Powers;
 
 /// Draws columns whose digits come as often as asked, and none of them oftener than the others.
 ///
@@ -11,7 +10,7 @@ final class BagColumns implements Source {
 
     private final Bags bags;
     private final SignPatterns signs;
-    private final Bounds bounds;
+    private final LeadBounds bounds;
     private final int[] lengths;
     private final int[] counts = new int[10];
     private final int[] leads;
@@ -19,15 +18,15 @@ final class BagColumns implements Source {
 
     /// Columns of which the leads say that they may hold.
     static BagColumns of(Asked asked, Bags bags) {
-        return new BagColumns(asked, bags, Bounds.of(asked));
+        return new BagColumns(asked, bags, LeadBounds.of(asked));
     }
 
     /// Columns with these digits, whatever else is asked.
     static BagColumns unbounded(Asked asked, Bags bags) {
-        return new BagColumns(asked, bags, new Bounds(false, false, 0, 0));
+        return new BagColumns(asked, bags, LeadBounds.none());
     }
 
-    private BagColumns(Asked asked, Bags bags, Bounds bounds) {
+    private BagColumns(Asked asked, Bags bags, LeadBounds bounds) {
         Shape shape = asked.shape();
         this.bags = bags;
         this.signs = asked.patterns();
@@ -42,12 +41,16 @@ final class BagColumns implements Source {
         int all = bags.draw(draws, lengths, counts);
         signs.draw(draws, into);
         int left = fill();
+        bounds.clear();
         for (int row = 0; row < leads.length; row++) {
             int taken = draws.pick(left--);
             leads[row] = bag[taken];
             bag[taken] = bag[left];
+            if (!bounds.add(into.isMinus(row), leads[row], lengths[row])) {
+                return false;
+            }
         }
-        if (!bounds.mayHold(into, leads, lengths)) {
+        if (!bounds.mayEnd()) {
             return false;
         }
         for (int i = 0; i < counts[0]; i++) {
@@ -56,6 +59,11 @@ final class BagColumns implements Source {
         assert left == all - leads.length;
         write(left, draws, into);
         return true;
+    }
+
+    @Override
+    public boolean grants(Condition condition) {
+        return condition instanceof DigitCondition.DigitsEach;
     }
 
     /// Fills the bag with all digits but 0; how many they are.
@@ -78,39 +86,7 @@ final class BagColumns implements Source {
                 size |= Digits.in(place, bag[taken]);
                 bag[taken] = bag[left];
             }
-            into.setSize(row, size);
-        }
-    }
-
-    /// What the leads tell of running total and answer.
-    private record Bounds(
-            boolean neverBelow, boolean leadsDiffer, long leastAnswer, long mostAnswer) {
-
-        static Bounds of(Asked asked) {
-            TotalCondition.AnswerLength length = asked.answerLength();
-            return new Bounds(
-                    asked.neverBelow(),
-                    asked.conditions().contains(new DigitCondition.LeadsDiffer()),
-                    length.least() <= 1 ? 0 : Powers.of(Math.min(18, length.least() - 1)),
-                    Powers.of(Math.clamp(length.most(), 0, 18)));
-        }
-
-        boolean mayHold(Facts facts, int[] leads, int[] lengths) {
-            long least = 0;
-            long most = 0;
-            for (int row = 0; row < leads.length; row++) {
-                if (leadsDiffer && row > 0 && leads[row] == leads[row - 1]) {
-                    return false;
-                }
-                long unit = Powers.of(lengths[row] - 1);
-                long from = leads[row] * unit;
-                least += facts.isMinus(row) ? -from - unit : from;
-                most += facts.isMinus(row) ? -from : from + unit;
-                if (neverBelow && most < 0) {
-                    return false;
-                }
-            }
-            return !neverBelow || (most >= leastAnswer && least < mostAnswer);
+            into.put(row, size, into.isMinus(row));
         }
     }
 }

@@ -115,7 +115,8 @@ final class Bags {
         return kinds == 0 ? BigInteger.ONE : others(kinds, places).all();
     }
 
-    private static BigInteger binomial(int from, int chosen) {
+    /// In how many ways so many can be chosen from so many.
+    static BigInteger binomial(int from, int chosen) {
         BigInteger ways = BigInteger.ONE;
         for (int i = 1; i <= chosen; i++) {
             ways =

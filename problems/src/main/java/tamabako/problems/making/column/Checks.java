@@ -18,10 +18,10 @@ final class Checks {
 
     private static int cost(Condition condition) {
         return switch (condition) {
-            case TotalCondition _ -> 0;
-            case DigitCondition.RowsDiffer _ -> 2;
-            case DigitCondition _ -> 1;
-            case HandCondition _ -> 3;
+            case DigitCondition.RowsDiffer _ -> 3;
+            case DigitCondition _ -> 0;
+            case HandCondition _ -> 1;
+            case TotalCondition _ -> 2;
         };
     }
 

@@ -1,43 +1,62 @@
 package tamabako.problems.making.column;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.List;
 import tamabako.problems.making.draw.Draws;
 
 /// A choice among things that stand for so many columns each: a thing is drawn exactly as often as
 /// there are columns behind it.
 ///
-/// Where a thing begins and ends is a fraction of all columns. A draw is a fraction too, of which
-/// as many bits are drawn as it takes to say on which side of each border it lies: nearly always
-/// the first 62 suffice.
+/// All columns are laid into slots of one size, a power of two of them, so that at most two things
+/// share a slot: the slot's own below a border, and one other (Walker, "An efficient method for
+/// generating discrete random variables with general distributions", 1977). A draw is a slot and a
+/// fraction of it, whose first bits nearly always tell on which side of the border it lies; where
+/// they are those of the border itself, more bits are drawn until they differ.
 final class Choice {
 
-    private static final int BITS = 62;
+    /// The most things to choose among.
+    static final int MOST = 1 << 16;
 
-    private final BigInteger[] sums;
+    private static final int BITS = 48;
+    private static final int MORE_BITS = 62;
+    private static final long[] NOT_FILLED = new long[0];
 
-    /// The first bits of each sum as a fraction of all.
-    private final long[] borders;
-
+    private final BigInteger[] counts;
     private final BigInteger all;
+    private final int slotBits;
 
-    private Choice(BigInteger[] sums, BigInteger all) {
-        this.sums = sums;
-        this.all = all;
-        this.borders = new long[sums.length];
-        for (int i = 0; i < sums.length && all.signum() > 0; i++) {
-            borders[i] = sums[i].shiftLeft(BITS).divide(all).longValueExact();
-        }
+    /// By slot: the first bits of its border as a fraction of the slot, and the other thing in it.
+    /// Filled before the first draw.
+    private long[] slots = NOT_FILLED;
+
+    private Choice(BigInteger[] counts) {
+        this.counts = counts;
+        this.all = Arrays.stream(counts).reduce(BigInteger.ZERO, BigInteger::add);
+        this.slotBits = Integer.SIZE - Integer.numberOfLeadingZeros(counts.length - 1);
     }
 
+    /// @param counts one at least, and at most [#MOST]
     static Choice of(List<BigInteger> counts) {
-        BigInteger[] sums = new BigInteger[counts.size()];
-        BigInteger sum = BigInteger.ZERO;
-        for (int i = 0; i < sums.length; i++) {
-            sum = sum.add(counts.get(i));
-            sums[i] = sum;
+        return new Choice(counts.toArray(BigInteger[]::new));
+    }
+
+    private long[] fill() {
+        long[] ready = new long[1 << slotBits];
+        Slots filled = Slots.fill(counts, all, ready.length);
+        for (int i = 0; i < ready.length; i++) {
+            ready[i] = slot(i, filled);
         }
-        return new Choice(sums, sum);
+        return ready;
+    }
+
+    private long slot(int index, Slots filled) {
+        int other = filled.other(index);
+        long border =
+                other == index
+                        ? 0
+                        : filled.own(index).shiftLeft(BITS).divide(all).longValueExact();
+        return (border << (Long.SIZE - BITS)) | other;
     }
 
     /// How many columns there are behind all of them.
@@ -45,39 +64,39 @@ final class Choice {
         return all;
     }
 
-    /// The index of one of them; there must be a column behind some.
-    int draw(Draws draws) {
-        long drawn = draws.bits() >>> (Long.SIZE - BITS);
-        int from = 0;
-        int to = borders.length - 1;
-        while (from < to) {
-            int middle = (from + to) >>> 1;
-            if (drawn < borders[middle]) {
-                to = middle;
-            } else {
-                from = middle + 1;
-            }
-        }
-        boolean isClear = from == 0 || borders[from - 1] != drawn;
-        return isClear ? from : drawLonger(BigInteger.valueOf(drawn), BITS, draws);
+    /// How many columns there are behind one of them.
+    BigInteger count(int index) {
+        return counts[index];
     }
 
-    /// Goes on with a draw whose first bits are those of a border.
-    private int drawLonger(BigInteger first, int already, Draws draws) {
-        BigInteger drawn = first;
-        int bits = already;
-        while (true) {
-            BigInteger least = drawn.multiply(all);
-            BigInteger most = least.add(all);
-            int index = 0;
-            while (sums[index].shiftLeft(bits).compareTo(least) <= 0) {
-                index++;
-            }
-            if (sums[index].shiftLeft(bits).compareTo(most) >= 0) {
-                return index;
-            }
-            drawn = drawn.shiftLeft(BITS).or(BigInteger.valueOf(draws.bits() >>> 2));
-            bits += BITS;
+    /// The index of one of them; there must be a column behind some.
+    int draw(Draws draws) {
+        if (slots.length == 0) {
+            slots = fill();
         }
+        long drawn = draws.bits();
+        int slot = (int) ((drawn >>> 1) >>> (Long.SIZE - 1 - slotBits));
+        long fraction = (drawn << slotBits) >>> (Long.SIZE - BITS);
+        long border = slots[slot] >>> (Long.SIZE - BITS);
+        int other = (int) slots[slot] & (MOST - 1);
+        if (fraction == border) {
+            return onBorder(slot, draws);
+        }
+        return fraction < border ? slot : other;
+    }
+
+    /// Goes on with a draw whose first bits are those of the border.
+    private int onBorder(int slot, Draws draws) {
+        Slots filled = Slots.fill(counts, all, slots.length);
+        BigInteger left = filled.own(slot).shiftLeft(BITS).mod(all);
+        while (left.signum() > 0) {
+            BigInteger[] border = left.shiftLeft(MORE_BITS).divideAndRemainder(all);
+            int side = Long.compare(draws.bits() >>> 2, border[0].longValueExact());
+            if (side != 0) {
+                return side < 0 ? slot : filled.other(slot);
+            }
+            left = border[1];
+        }
+        return filled.other(slot);
     }
 }

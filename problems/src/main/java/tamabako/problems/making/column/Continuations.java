@@ -1,12 +1,8 @@
 package tamabako.problems.making.column;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import tamabako.frame.walk.Tally;
-import tamabako.problems.making.draw.Powers;
 
 /// How columns of short rows can go on, row by row, by the allowed techniques, with totals that
 /// stay at 0 or above.
@@ -16,22 +12,17 @@ final class Continuations {
     private static final int MOST_DIGITS = 3;
 
     private final SignPatterns patterns;
-    private final Lengths lengths;
     private final int rowCount;
-    private final RowSteps steps;
+    private final NextRows nextRows;
     private final int required;
 
-    /// By total, or what it lacks to -1 where rows are taken.
-    private final Map<Long, Rows> known = new HashMap<>();
-
     /// Where a column stands: signs so far, required techniques still missing, total.
-    record Point(SignPatterns.Point signs, int missing, long total) {}
+    record Point(SignPatterns.Point signs, int missing, int total) {}
 
     Continuations(Asked asked) {
         this.patterns = asked.patterns();
-        this.lengths = asked.shape().lengths();
         this.rowCount = asked.shape().rows();
-        this.steps = new RowSteps(asked.allowed());
+        this.nextRows = new NextRows(asked);
         this.required = Tally.bits(asked.required());
     }
 
@@ -73,8 +64,8 @@ final class Continuations {
     /// Any row may be set, and setting uses no technique.
     private void first(Point point, List<Point> next) {
         SignPatterns.Point signs = point.signs().plus();
-        for (long row = Powers.of(lengths.least() - 1); row < Powers.of(lengths.most()); row++) {
-            next.add(new Point(signs, point.missing(), row));
+        for (int i = 0; i < nextRows.first().size(); i++) {
+            next.add(new Point(signs, point.missing(), nextRows.first().number(i)));
         }
     }
 
@@ -82,41 +73,10 @@ final class Continuations {
         if (patterns.count(to).signum() == 0) {
             return;
         }
-        Rows rows =
-                known.computeIfAbsent(
-                        minus ? ~from.total() : from.total(), _ -> rows(from.total(), minus));
-        for (int i = 0; i < rows.size; i++) {
-            int missing = from.missing() & ~rows.uses[i];
-            next.add(new Point(to, missing, from.total() + rows.numbers[i]));
-        }
-    }
-
-    private Rows rows(long total, boolean minus) {
-        Rows rows = new Rows();
-        for (int length = lengths.least(); length <= lengths.most(); length++) {
-            steps.forEach(
-                    total,
-                    minus,
-                    length,
-                    (row, uses) -> rows.add(minus ? -row : row, uses & required));
-        }
-        return rows;
-    }
-
-    /// Rows with their sign, and the required techniques that each uses.
-    private static final class Rows {
-
-        private short[] numbers = new short[32];
-        private byte[] uses = new byte[32];
-        private int size;
-
-        void add(long number, int used) {
-            if (size == numbers.length) {
-                numbers = Arrays.copyOf(numbers, 2 * size);
-                uses = Arrays.copyOf(uses, 2 * size);
-            }
-            numbers[size] = (short) number;
-            uses[size++] = (byte) used;
+        NextRows.Rows rows = nextRows.on(from.total(), minus);
+        for (int i = 0; i < rows.size(); i++) {
+            int missing = from.missing() & ~rows.uses(i);
+            next.add(new Point(to, missing, from.total() + rows.number(i)));
         }
     }
 }

@@ -1,6 +1,7 @@
 package tamabako.problems.making.column;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import tamabako.frame.Technique;
 import tamabako.frame.Unworkable;
@@ -22,6 +23,8 @@ final class Facts {
     private final int[] digits = new int[10];
     private final ColumnWalk walk;
     private final Totals totals = new Totals();
+    private boolean counted;
+    private boolean numbered;
     private boolean walked;
     private boolean added;
     private boolean unworkable;
@@ -74,7 +77,8 @@ final class Facts {
 
     /// A row with its sign, in units of the last decimal place.
     long number(int row) {
-        return sides[row] < 0 ? -numbers[row] : numbers[row];
+        long number = numbers()[row];
+        return sides[row] < 0 ? -number : number;
     }
 
     /// Whether a row has the digits of an earlier one.
@@ -89,6 +93,13 @@ final class Facts {
 
     /// How often `digit` stands in the rows.
     int digits(int digit) {
+        if (!counted) {
+            Arrays.fill(digits, 0);
+            for (long size : sizes) {
+                countDigits(size, 1);
+            }
+            counted = true;
+        }
         return digits[digit];
     }
 
@@ -97,10 +108,21 @@ final class Facts {
         setMinus(row, number < 0);
     }
 
+    /// Puts a row of a new column.
+    void put(int row, long size, boolean minus) {
+        sizes[row] = size;
+        sides[row] = minus ? Long.MIN_VALUE : 0;
+        counted = false;
+        numbered = false;
+        forget();
+    }
+
     /// Puts other digits in a row; its sign stays.
     void setSize(int row, long size) {
-        countDigits(sizes[row], -1);
-        countDigits(size, 1);
+        if (counted) {
+            countDigits(sizes[row], -1);
+            countDigits(size, 1);
+        }
         replaceSize(row, size);
     }
 
@@ -120,8 +142,7 @@ final class Facts {
     /// Takes over the rows of another column with as many.
     void copy(Facts other) {
         for (int row = 0; row < sizes.length; row++) {
-            setSize(row, other.sizes[row]);
-            sides[row] = other.sides[row];
+            put(row, other.sizes[row], other.isMinus(row));
         }
     }
 
@@ -131,6 +152,16 @@ final class Facts {
             digits[Digits.digit(rest, 0)] += by;
             rest >>>= 4;
         }
+    }
+
+    private long[] numbers() {
+        if (!numbered) {
+            for (int row = 0; row < sizes.length; row++) {
+                numbers[row] = Digits.number(sizes[row]);
+            }
+            numbered = true;
+        }
+        return numbers;
     }
 
     private void forget() {
@@ -161,7 +192,7 @@ final class Facts {
 
     Totals totals() {
         if (!added) {
-            totals.add(numbers, sides);
+            totals.add(numbers(), sides);
             added = true;
         }
         return totals;
@@ -185,6 +216,6 @@ final class Facts {
 
     /// The digits of a row as they are written.
     BigDecimal written(int row) {
-        return BigDecimal.valueOf(numbers[row], places);
+        return BigDecimal.valueOf(numbers()[row], places);
     }
 }

@@ -2,6 +2,7 @@ package tamabako.problems.making.column;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tamabako.problems.making.draw.Draws;
@@ -10,16 +11,30 @@ import tamabako.problems.making.draw.Draws;
 /// others.
 final class LengthPatterns {
 
+    private static final int MOST_LISTED_ROWS = 16;
+    private static final int MOST_LISTED_DIGITS = 15;
+    private static final int MOST_LISTED = 1 << 16;
+
     private final int rows;
     private final Lengths lengths;
 
     /// By rows still to come and digits for them in all; filled as they are needed.
     private final @Nullable Choice[][] choices;
 
+    /// Those with so many digits in all, four bits a row, where they are few.
+    private final long[] @Nullable [] listed;
+
+    private final boolean isListed;
+
     LengthPatterns(Shape shape) {
         this.rows = shape.rows();
         this.lengths = shape.lengths();
         this.choices = new Choice[rows + 1][Math.max(0, lengths.mostInAll(rows)) + 1];
+        this.listed = new long[choices[0].length][];
+        this.isListed =
+                rows <= MOST_LISTED_ROWS
+                        && lengths.most() <= MOST_LISTED_DIGITS
+                        && Math.pow(lengths.most() - lengths.least() + 1, rows) <= MOST_LISTED;
     }
 
     /// One of them, a length a row, in `into`.
@@ -51,7 +66,15 @@ final class LengthPatterns {
 
     /// One of those with so many digits in all.
     void draw(int digits, Draws draws, int[] into) {
-        if (lengths instanceof Lengths.Between || lengths instanceof Lengths.Total) {
+        if (lengths.least() == lengths.most()) {
+            Arrays.fill(into, lengths.least());
+        } else if (isListed && !(lengths instanceof Lengths.Table)) {
+            long[] all = listed(digits);
+            long drawn = all[draws.pick(all.length)];
+            for (int row = 0; row < rows; row++) {
+                into[row] = (int) (drawn >>> (4 * row)) & 15;
+            }
+        } else if (lengths instanceof Lengths.Between || lengths instanceof Lengths.Total) {
             int left = digits;
             for (int row = 0; row < rows; row++) {
                 into[row] = lengths.least() + choice(rows - row, left).draw(draws);
@@ -60,6 +83,32 @@ final class LengthPatterns {
         } else {
             draw(draws, into);
         }
+    }
+
+    private long[] listed(int digits) {
+        long[] all = listed[digits];
+        if (all == null) {
+            all = new long[count(digits).intValueExact()];
+            list(rows, digits, 0, all, 0);
+            listed[digits] = all;
+        }
+        return all;
+    }
+
+    /// Writes all lengths of `left` more rows; how many patterns there are then.
+    private int list(int left, int digits, long so, long[] all, int size) {
+        if (count(left, digits).signum() == 0) {
+            return size;
+        }
+        if (left == 0) {
+            all[size] = so;
+            return size + 1;
+        }
+        int then = size;
+        for (int length = lengths.least(); length <= lengths.most(); length++) {
+            then = list(left - 1, digits - length, (so << 4) | length, all, then);
+        }
+        return then;
     }
 
     /// How many have so many digits in all.

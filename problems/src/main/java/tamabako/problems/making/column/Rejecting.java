@@ -12,7 +12,11 @@ final class Rejecting implements Source {
 
     Rejecting(Source source, List<Condition> conditions) {
         this.source = source;
-        this.checks = new Checks(conditions);
+        this.checks =
+                new Checks(
+                        conditions.stream()
+                                .filter(condition -> !source.grants(condition))
+                                .toList());
     }
 
     @Override

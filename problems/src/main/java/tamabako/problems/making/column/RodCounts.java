@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import tamabako.frame.Technique;
 import tamabako.problems.making.draw.Draws;
 
@@ -22,23 +23,30 @@ final class RodCounts implements Source {
     private static final int LOWER = 0;
     private static final int HIGHEST = 1;
 
+    private static final int TAKING = 1;
+    private static final int SETTING = 2;
+
+    private static final long[] CODES = {0, 1, 2, 3, 4, 8, 9, 10, 11, 12};
+
     private final int rows;
     private final int digits;
     private final int[] patterns;
     private final Choice signs;
 
-    /// What is held after a digit is added to, or taken from, what was held before; -1 where that
-    /// is not allowed. By sign, digit held and digit.
-    private final int[] after;
+    /// The digits that may come, by sign and digit held.
+    private final byte[][] digitsThatMay;
 
     /// In how many ways a rod can go on: by kind of rod, signs to come and digit held.
     private final long[][] ways;
+
+    private final long[] sizes;
 
     private RodCounts(int rows, int digits, Set<Technique> allowed, List<Integer> patterns) {
         this.rows = rows;
         this.digits = digits;
         this.patterns = patterns.stream().mapToInt(bits -> bits).toArray();
-        this.after = steps(allowed);
+        this.digitsThatMay = digitsThatMay(allowed);
+        this.sizes = new long[rows];
         this.ways = new long[][] {ways(0), ways(1)};
         this.signs = Choice.of(patterns.stream().map(this::columns).toList());
     }
@@ -68,36 +76,47 @@ final class RodCounts implements Source {
     @Override
     public boolean draw(Draws draws, Facts into) {
         int pattern = patterns[signs.draw(draws)];
-        long[] sizes = new long[rows];
-        for (int place = digits - 1; place >= 0; place--) {
-            drawRod(pattern, place, draws, sizes);
+        Arrays.fill(sizes, 0);
+        drawRod(HIGHEST, pattern, draws);
+        for (int place = digits - 2; place >= 0; place--) {
+            drawRod(LOWER, pattern, draws);
         }
         for (int row = 0; row < rows; row++) {
-            into.setSize(row, sizes[row]);
-            into.setMinus(row, ((pattern >> (rows - 1 - row)) & 1) == 1);
+            into.put(row, sizes[row], ((pattern >> (rows - 1 - row)) & 1) == 1);
         }
         return true;
     }
 
-    private void drawRod(int pattern, int place, Draws draws, long[] sizes) {
-        int kind = place == digits - 1 ? HIGHEST : LOWER;
+    /// Draws one of all ways in which a rod can go, and follows it: of the ways that are left, the
+    /// first are those that go on with the first digit that may come, and so on.
+    private void drawRod(int kind, int pattern, Draws draws) {
         long[] on = ways[kind];
+        long drawn = draws.pick(on[next(pattern, rows)]);
         int held = 0;
         for (int row = 0; row < rows; row++) {
-            int left = rows - row;
-            int sign = (pattern >> (left - 1)) & 1;
-            int next = next(pattern, left - 1);
-            long drawn = draws.below(on[next(pattern, left) + held]);
-            int digit = kind - 1;
-            int then = -1;
-            while (drawn >= 0) {
-                digit++;
-                then = row == 0 ? digit : after[(sign * 10 + held) * 10 + digit];
-                drawn -= then < 0 ? 0 : on[next + then];
+            int left = rows - 1 - row;
+            int next = next(pattern, left);
+            int sign = row == 0 ? SETTING : (pattern >> left) & 1;
+            byte[] may = digitsThatMay[10 * sign + held];
+            int direction = 1 - (sign & TAKING) * 2;
+            int i = 0;
+            long ways = on[next + held + direction * may[0]];
+            while (drawn >= ways) {
+                drawn -= ways;
+                ways = on[next + held + direction * may[++i]];
             }
-            sizes[row] |= Digits.in(place, digit);
-            held = then;
+            held += direction * may[i];
+            sizes[row] = (sizes[row] << 4) | CODES[may[i]];
         }
+    }
+
+    @Override
+    public boolean grants(Condition condition) {
+        return condition instanceof HandCondition.OnlyTechniques
+                || condition instanceof HandCondition.TechniqueCount(_, int least, int most)
+                        && least <= 0
+                        && (most <= 0 || most == HandCondition.ANY)
+                || condition.equals(new TotalCondition.BelowZero(TotalCondition.Dips.NEVER));
     }
 
     /// Where the ways stand for the last `left` signs of a pattern.
@@ -125,29 +144,39 @@ final class RodCounts implements Source {
     }
 
     private long ways(long[] on, int pattern, int left, int held, int leastDigit) {
-        int sign = (pattern >> (left - 1)) & 1;
+        // The first row is set: any digit may be, and it is held then.
+        int sign = left == rows ? SETTING : (pattern >> (left - 1)) & 1;
         int next = next(pattern, left - 1);
         long sum = 0;
-        for (int digit = leastDigit; digit <= 9; digit++) {
-            // The first row is set: any digit may be, and it is held then.
-            int then = left == rows ? digit : after[(sign * 10 + held) * 10 + digit];
-            sum = Math.addExact(sum, then < 0 ? 0 : on[next + then]);
+        for (byte digit : digitsThatMay[10 * sign + held]) {
+            if (digit >= leastDigit) {
+                int then = sign == TAKING ? held - digit : held + digit;
+                sum = Math.addExact(sum, on[next + then]);
+            }
         }
         return sum;
     }
 
-    private static int[] steps(Set<Technique> allowed) {
-        int[] after = new int[200];
+    /// The zero comes last, so that the highest rod, where it may not be, never comes by it.
+    private static byte[][] digitsThatMay(Set<Technique> allowed) {
+        byte[][] may = new byte[30][];
         for (int held = 0; held <= 9; held++) {
-            after[10 * held] = held;
-            after[100 + 10 * held] = held;
-            for (int digit = 1; digit <= 9; digit++) {
-                boolean adds = allowed.contains(Technique.ofAdding(held, digit));
-                boolean takes = allowed.contains(Technique.ofTaking(held, digit));
-                after[10 * held + digit] = adds ? held + digit : -1;
-                after[100 + 10 * held + digit] = takes ? held - digit : -1;
+            int from = held;
+            may[held] = digits(digit -> allowed.contains(Technique.ofAdding(from, digit)));
+            may[10 + held] = digits(digit -> allowed.contains(Technique.ofTaking(from, digit)));
+            may[20 + held] = held == 0 ? digits(_ -> true) : new byte[0];
+        }
+        return may;
+    }
+
+    private static byte[] digits(IntPredicate may) {
+        byte[] digits = new byte[10];
+        int size = 0;
+        for (byte digit = 1; digit <= 9; digit++) {
+            if (may.test(digit)) {
+                digits[size++] = digit;
             }
         }
-        return after;
+        return Arrays.copyOf(digits, size + 1);
     }
 }

@@ -12,16 +12,16 @@ import tamabako.problems.making.draw.Draws;
 public final class Search {
 
     /// Tries of each even source.
-    private static final int TRIES = 2500;
+    private static final int TRIES = 20_000;
 
     /// So many of them have to succeed.
-    private static final int ENOUGH = 50;
+    private static final int ENOUGH = 10;
 
     /// Columns that are moved about until one is as asked.
     private static final int MOVED = 12;
 
     /// Ways that are followed to count, and to prove that there is nothing.
-    private static final long COUNTING_WORK = 400_000;
+    private static final long COUNTING_WORK = 4_000_000;
 
     private static final long PROVING_WORK = 2_000_000;
 
@@ -55,7 +55,7 @@ public final class Search {
         }
         List<Source> even = new ArrayList<>();
         counted.ifPresent(even::add);
-        asked.digitsEach().ifPresent(each -> even.add(BagColumns.of(asked, new Bags(asked, each))));
+        asked.digitsEach().ifPresent(each -> even.add(bags(asked, each)));
         if (even.isEmpty()) {
             even.add(new WholeColumns(asked));
         }
@@ -90,6 +90,11 @@ public final class Search {
                 : Completions.of(asked, COUNTING_WORK)
                         .filter(counts -> counts.weight().signum() > 0)
                         .map(one -> one);
+    }
+
+    private static Source bags(Asked asked, DigitCondition.DigitsEach each) {
+        return LeadColumns.of(asked, each)
+                .orElseGet(() -> BagColumns.of(asked, new Bags(asked, each)));
     }
 
     private static boolean isCountedNone(Asked asked) {

@@ -7,4 +7,9 @@ interface Source {
 
     /// Draws a column; false, and `into` half done, where this try came to nothing.
     boolean draw(Draws draws, Facts into);
+
+    /// Whether all columns from here meet `condition`, so that it need not be looked at.
+    default boolean grants(Condition condition) {
+        return false;
+    }
 }

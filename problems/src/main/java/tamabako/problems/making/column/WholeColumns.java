@@ -38,15 +38,21 @@ final class WholeColumns implements Source {
         long total = 0;
         for (int row = 0; row < digits.length; row++) {
             long least = Powers.of(digits[row] - 1);
-            numbers[row] = least + draws.below(9 * least);
+            numbers[row] = least + draws.pick(9 * least);
             total += into.isMinus(row) ? -numbers[row] : numbers[row];
             if (neverBelow && total < 0) {
                 return false;
             }
         }
         for (int row = 0; row < digits.length; row++) {
-            into.setSize(row, Digits.pack(numbers[row]));
+            into.put(row, Digits.pack(numbers[row]), into.isMinus(row));
         }
         return true;
+    }
+
+    @Override
+    public boolean grants(Condition condition) {
+        return neverBelow
+                && condition.equals(new TotalCondition.BelowZero(TotalCondition.Dips.NEVER));
     }
 }

@@ -52,6 +52,25 @@ public final class Draws {
         return (int) (product >>> 32);
     }
 
+    /// The same for bounds up to 2^63.
+    public long pick(long bound) {
+        long drawn = bits();
+        if (drawn * bound >= 0 && drawn * bound < bound) {
+            return pickAgain(drawn, bound);
+        }
+        return Math.unsignedMultiplyHigh(drawn, bound);
+    }
+
+    /// Draws again from the part that makes some numbers likelier than others.
+    private long pickAgain(long first, long bound) {
+        long drawn = first;
+        long least = Long.remainderUnsigned(-bound, bound);
+        while (Long.compareUnsigned(drawn * bound, least) < 0) {
+            drawn = bits();
+        }
+        return Math.unsignedMultiplyHigh(drawn, bound);
+    }
+
     /// A whole number from 0 to below `bound`, of whatever size.
     public BigInteger below(BigInteger bound) {
         int bits = bound.bitLength();

@@ -23,7 +23,7 @@ import tamabako.problems.making.column.Signs;
 import tamabako.problems.making.column.TotalCondition;
 import tamabako.problems.making.json.WishFields.Bounds;
 
-/// Reads a wish from JSON. The format is told in docs/formats.md.
+/// Reads a wish from JSON, and writes it. The format is told in docs/formats.md.
 public final class WishJson {
 
     private static final List<String> KINDS = List.of("column", "product", "quotient", "root");
@@ -56,6 +56,11 @@ public final class WishJson {
     /// @throws Unreadable if it is none
     public static Wish parse(String text) {
         return read(ProblemJson.tree(text.strip()));
+    }
+
+    /// The wish as one line of JSON, which reads back as the same, if every wish in it has a key.
+    public static String line(Wish wish) {
+        return WrittenWish.of(wish).toString();
     }
 
     private static Wish read(JsonNode node) {

@@ -52,4 +52,20 @@ class DrawsTest {
             assertThat(draws.part()).isGreaterThanOrEqualTo(0).isLessThan(1);
         }
     }
+
+    @Test
+    void numbersPickedBelowALargeBoundAreEven() {
+        Draws draws = new Draws(4);
+        // Three of these fill the 64 bits but for a quarter: what falls into that is drawn again.
+        long bound = 3L << 61;
+        int[] thirds = new int[3];
+        for (int i = 0; i < 30_000; i++) {
+            thirds[(int) (draws.pick(bound) >>> 61)]++;
+        }
+        for (int times : thirds) {
+            // Five standard deviations of a count with chance 1/3.
+            assertThat(times).isBetween(9_592, 10_408);
+        }
+        assertThat(draws.pick(1L)).isZero();
+    }
 }

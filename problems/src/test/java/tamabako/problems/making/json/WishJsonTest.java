@@ -17,6 +17,7 @@ import tamabako.problems.making.Numbers;
 import tamabako.problems.making.ProductWish;
 import tamabako.problems.making.QuotientWish;
 import tamabako.problems.making.RootWish;
+import tamabako.problems.making.Wish;
 import tamabako.problems.making.column.HandCondition;
 import tamabako.problems.making.column.Lengths;
 
@@ -61,6 +62,30 @@ class WishJsonTest {
                 .isEqualTo(new QuotientWish(2, 3));
         assertThat(WishJson.parse("{\"kind\":\"root\",\"digits\":\"2-3\",\"places\":2}"))
                 .isEqualTo(new RootWish(2, new Digits(2, 3), OptionalInt.of(2)));
+    }
+
+    @Test
+    void whatIsWrittenReadsBackAsTheSame() {
+        for (String text :
+                List.of(
+                        "{\"rows\":6,\"digits\":\"2-4\",\"ji\":18,\"minus\":\"1-2\","
+                                + "\"lastPlus\":true,\"techniques\":[\"direct\","
+                                + "\"ten-complement\"],\"require\":[\"ten-complement\"],"
+                                + "\"strokes\":\"10-60\",\"customs\":\"none\"}",
+                        "{\"rows\":10,\"digits\":4,\"minus\":4,\"minusRun\":1,\"carryRun\":2,"
+                                + "\"answerDigits\":\"4-5\",\"belowZero\":\"any\","
+                                + "\"strokesWithin\":5,\"places\":2,\"customs\":\"papers\"}",
+                        "{\"rows\":3,\"belowZero\":\"to-the-end\",\"minus\":1}",
+                        "{\"kind\":\"product\",\"inAll\":11,\"multiplicand\":\"5-7\","
+                                + "\"multiplier\":\"4-6\",\"numbers\":\"amounts\",\"unit\":\"EUR\","
+                                + "\"customs\":true}",
+                        "{\"kind\":\"quotient\",\"divisor\":2,\"quotient\":3,"
+                                + "\"numbers\":\"plain\",\"places\":2,\"decimals\":50}",
+                        "{\"kind\":\"root\",\"degree\":3,\"digits\":\"2-3\",\"places\":2}")) {
+            Wish wish = WishJson.parse(text);
+
+            assertThat(WishJson.parse(WishJson.line(wish))).as(text).isEqualTo(wish);
+        }
     }
 
     @Test

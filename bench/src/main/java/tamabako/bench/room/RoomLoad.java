@@ -1,0 +1,105 @@
+package tamabako.bench.room;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/// The same rounds on the desk, on Undertow and on Javalin, one after another in one run:
+/// `RoomLoad [SEATS...]`, 1,000 and 5,000 where nothing is said.
+///
+/// Each seat listens on one connection and sends on another. In each round the teacher starts; the
+/// seats answer twice within 4 s; half-way the teacher pauses and goes on; then the round is
+/// repeated. Fan-out is the time from an event being on the disk to a seat having read it. The
+/// memory is that of the server's process after a collection, with every seat there.
+public final class RoomLoad {
+
+    private static final int EVENTS_A_ROUND = 4;
+
+    private static final int ANSWERS = 2;
+
+    private static final long SPREAD = 4_000_000_000L;
+
+    private RoomLoad() {}
+
+    /// Runs all of them and prints a table.
+    public static void main(String[] arguments) throws IOException {
+        List<Integer> sizes =
+                arguments.length == 0
+                        ? List.of(1_000, 5_000)
+                        : Arrays.stream(arguments).map(Integer::valueOf).toList();
+        System.out.println(
+                "load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.println(
+                "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | memory MB |"
+                        + " answers sent | acknowledged | kept | twice |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        for (int seats : sizes) {
+            for (String server : List.of("desk", "undertow", "javalin")) {
+                System.out.println(run(server, seats, seats > 2_000 ? 3 : 5));
+            }
+        }
+        System.out.println("load after: " + Files.readString(Path.of("/proc/loadavg")).strip());
+    }
+
+    private static String run(String name, int seats, int rounds) throws IOException {
+        Path folder = Files.createTempDirectory("room-load");
+        int events = EVENTS_A_ROUND * rounds;
+        try (ServerProcess server = new ServerProcess(name, folder);
+                Seating seating = new Seating(server, seats, events)) {
+            int event = 0;
+            for (int round = 0; round < rounds; round++) {
+                server.tell("start");
+                seating.awaitEvent(event++);
+                seating.answer(round + 1, ANSWERS, SPREAD, () -> {
+                    server.tell("pause");
+                    server.tell("start");
+                });
+                event += 2;
+                seating.awaitEvent(event - 1);
+                server.tell("repeat");
+                seating.awaitEvent(event++);
+            }
+            server.tell("memory");
+            long memory = Long.parseLong(server.await("MEMORY").split(" ")[1]);
+            server.tell("check");
+            String[] check = server.await("CHECK").split(" ");
+            long[] fanOut = fanOut(server.events(), seating, events);
+            long[] answers = seating.answerTimes.stream().mapToLong(Long::longValue).toArray();
+            Arrays.sort(answers);
+            return String.format(
+                    Locale.ROOT,
+                    "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %s | %s |",
+                    seats,
+                    name,
+                    at(fanOut, 0.5),
+                    at(fanOut, 0.99),
+                    at(answers, 0.5),
+                    at(answers, 0.99),
+                    memory / 1024,
+                    seating.sent(),
+                    seating.acknowledged,
+                    check[3],
+                    check[4]);
+        }
+    }
+
+    private static long[] fanOut(List<Long> kept, Seating seating, int events) {
+        if (kept.size() != events) {
+            throw new IllegalStateException(
+                    "%d events were kept, not %d.".formatted(kept.size(), events));
+        }
+        return Arrays.stream(seating.heard)
+                .flatMapToLong(times ->
+                        java.util.stream.IntStream.range(0, events)
+                                .mapToLong(i -> times[i] - kept.get(i)))
+                .sorted()
+                .toArray();
+    }
+
+    private static double at(long[] sorted, double share) {
+        return sorted[(int) Math.min(sorted.length - 1.0, share * sorted.length)] / 1e6;
+    }
+}

@@ -1,0 +1,82 @@
+package tamabako.desk.room;
+
+import java.util.OptionalLong;
+
+/// Something that happened in a room. Events are kept for as long as the room is open; moments are
+/// milliseconds of the epoch, keys are digests.
+public sealed interface RoomEvent {
+
+    /// The room is found by another code from now on.
+    record CodeChanged(String code) implements RoomEvent {}
+
+    /// Nobody may join any more, or may again.
+    record Locked(boolean on) implements RoomEvent {}
+
+    /// The projector shows right and wrong, or hides them.
+    record MarksShown(boolean on) implements RoomEvent {}
+
+    /// Somebody sat down.
+    record Joined(int seat, String name, String pupil, String key, int extraTime)
+            implements RoomEvent {}
+
+    /// The teacher took a seat away.
+    record Removed(int seat) implements RoomEvent {}
+
+    /// The teacher gave a seat another name.
+    record Renamed(int seat, String name) implements RoomEvent {}
+
+    /// A seat may take longer, per cent.
+    record ExtraTimeGiven(int seat, int percent) implements RoomEvent {}
+
+    /// Another tablet would like to go on with a seat; a blank key takes the wish back.
+    record TakeOverAsked(int seat, String key) implements RoomEvent {}
+
+    /// The tablet that asked goes on with the seat.
+    record TakenOver(int seat) implements RoomEvent {}
+
+    /// The round began, or went on after a pause.
+    record Started(long at) implements RoomEvent {}
+
+    /// The round stopped for a while.
+    record Paused(long at) implements RoomEvent {}
+
+    /// The round takes longer, in milliseconds.
+    record TimeAdded(long more) implements RoomEvent {}
+
+    /// The round is over.
+    record Ended(long at) implements RoomEvent {}
+
+    /// A round is about to begin: the next one, or the same again.
+    ///
+    /// @param round which of the setup, from 0
+    record RoundSet(int round) implements RoomEvent {}
+
+    /// An answer was taken and marked.
+    ///
+    /// @param number of the message, counted by the seat
+    /// @param problem from 0
+    /// @param mark its word
+    /// @param took in milliseconds; -1 where nobody knows
+    /// @param worked how long the round was worked then, in milliseconds
+    record Answered(
+            int seat, int number, int problem, String written, String mark, long took, long worked)
+            implements RoomEvent {
+
+        tamabako.desk.room.Answered answer() {
+            return new tamabako.desk.room.Answered(
+                    written, mark, took < 0 ? OptionalLong.empty() : OptionalLong.of(took));
+        }
+    }
+
+    /// A seat handed the round in.
+    record HandedIn(int seat, int number) implements RoomEvent {}
+
+    /// Answers came late and were refused; the teacher may let them in.
+    record CameLate(int seat) implements RoomEvent {}
+
+    /// The teacher lets late answers of a seat in.
+    record LateAdmitted(int seat) implements RoomEvent {}
+
+    /// The room is gone.
+    record Closed(long at) implements RoomEvent {}
+}

@@ -1,0 +1,45 @@
+package tamabako.desk.room.page;
+
+import java.util.List;
+import tamabako.desk.room.Answered;
+import tamabako.desk.room.Seat;
+
+/// A seat as the teacher sees it.
+///
+/// @param number of the seat
+/// @param name the pupil's
+/// @param state `working`, `away` or `done`
+/// @param asks whether another tablet asks for the seat
+/// @param late whether answers that came late wait for the teacher
+/// @param extraTime per cent
+/// @param marks the word of the mark of each answer, `empty` where there is none
+/// @param written how many answers are written
+/// @param right how many are right
+public record SeatRow(
+        int number,
+        String name,
+        String state,
+        boolean asks,
+        boolean late,
+        int extraTime,
+        List<String> marks,
+        long written,
+        long right) {
+
+    public SeatRow {
+        marks = List.copyOf(marks);
+    }
+
+    static SeatRow of(Seat seat, boolean away) {
+        return new SeatRow(
+                seat.number(),
+                seat.name(),
+                seat.handedIn() ? "done" : away ? "away" : "working",
+                !seat.keys().asking().isEmpty(),
+                seat.late() == Seat.Late.WAITING,
+                seat.extraTime(),
+                seat.answers().stream().map(Answered::mark).toList(),
+                seat.written(),
+                seat.right());
+    }
+}

@@ -1,0 +1,61 @@
+// @ts-check
+// The teacher's and the projector's page: fetches its part again whenever something changed. What
+// somebody has open or is typing in stays as it is.
+
+import { Clock } from './clock.js';
+import { listen } from './live.js';
+
+const live = /** @type {HTMLElement} */ (document.querySelector('.live'));
+const lost = /** @type {HTMLElement} */ (document.querySelector('.live-lost'));
+/** @type {Clock | undefined} */
+let clock;
+let fetching = false;
+let again = false;
+
+function startClock() {
+  const place = /** @type {HTMLElement | null} */ (live.querySelector('.clock'));
+  if (!place) return;
+  if (clock) clock.place = place;
+  else clock = new Clock(place);
+  clock.set(Number(place.dataset.left), place.dataset.running === 'true');
+}
+
+/** Whether somebody types in the part. */
+function isBusy() {
+  const at = document.activeElement;
+  return at instanceof HTMLInputElement && live.contains(at);
+}
+
+async function refresh() {
+  if (fetching || isBusy()) {
+    again = true;
+    return;
+  }
+  fetching = true;
+  again = false;
+  try {
+    const answer = await fetch(live.dataset.part ?? '', { cache: 'no-store' });
+    if (answer.ok && !isBusy()) show(await answer.text());
+    else if (answer.status === 404) location.reload();
+  } catch {
+    // The stream comes back and says so.
+  }
+  fetching = false;
+  if (again) setTimeout(refresh, 100);
+}
+
+/** @param {string} part made by the desk, names and all written safely */
+function show(part) {
+  const focus = document.activeElement?.id ?? '';
+  const open = [...live.querySelectorAll('details[open]')].map(({ id }) => id);
+  live.innerHTML = part;
+  for (const id of open) document.getElementById(id)?.setAttribute('open', '');
+  if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
+  startClock();
+}
+
+live.addEventListener('focusout', () => setTimeout(() => again && refresh(), 50));
+startClock();
+listen(live.dataset.stream ?? '', { look: refresh }, (isThere) => {
+  lost.hidden = isThere;
+});

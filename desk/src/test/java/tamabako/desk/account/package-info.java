@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.desk.account;
+
+import org.jspecify.annotations.NullMarked;

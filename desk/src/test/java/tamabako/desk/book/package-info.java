@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.desk.book;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.desk.entry;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,359 @@
+package tamabako.desk.room.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.InetAddress;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tamabako.desk.room.Expected;
+import tamabako.desk.room.Lesson;
+import tamabako.desk.room.RoomCommand;
+import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Seat;
+import tamabako.desk.room.Setup;
+import tamabako.desk.room.journal.Rooms;
+import tamabako.desk.room.live.Live;
+import tamabako.desk.web.Access;
+import tamabako.desk.web.Caller;
+import tamabako.desk.web.DeskServer;
+import tamabako.desk.web.Door;
+import tamabako.desk.web.Reply;
+import tamabako.desk.web.Verb;
+import tamabako.desk.web.Who;
+import tamabako.problems.Sheet;
+import tamabako.records.ClassBook;
+import tamabako.records.KeptSheet;
+
+/// What pupils and strangers may not do, tried over HTTP by hand.
+class RoomRefusalsTest {
+
+    /// Everybody who comes is a stranger.
+    private static final Door STRANGERS =
+            new Door() {
+                @Override
+                public Who who(Caller caller) {
+                    return new Who.Nobody();
+                }
+
+                @Override
+                public Optional<Reply> turnAway(Who who, Access access, Verb verb, String here) {
+                    return who.may(access)
+                            ? Optional.empty()
+                            : Optional.of(Reply.trouble(403, "origin"));
+                }
+            };
+
+    @TempDir private Path folder = Path.of("");
+
+    private final AtomicReference<Instant> now =
+            new AtomicReference<>(Instant.parse("2026-04-14T07:00:00Z"));
+    private final InstantSource clock = now::get;
+
+    private Parts parts = Parts.NONE;
+
+    private record Parts(ClassBook book, Rooms rooms, Live live, DeskServer server) {
+        @SuppressWarnings("NullAway") // replaced before every test
+        static final Parts NONE = new Parts(null, null, null, null);
+    }
+
+    @BeforeEach
+    void open() {
+        ClassBook book = ClassBook.open(folder.resolve("book.sqlite"));
+        Sheet sheet = new Sheet("SHEET", "Sheet", Lesson.problems(3));
+        book.sheets().keep(new KeptSheet(sheet, clock.instant(), false));
+        Rooms rooms = new Rooms(book, clock);
+        Live live = new Live(rooms, clock);
+        DeskServer server =
+                DeskServer.start(
+                        InetAddress.getLoopbackAddress(),
+                        0,
+                        List.of(new RoomPages(book, rooms, live, clock)),
+                        STRANGERS);
+        parts = new Parts(book, rooms, live, server);
+    }
+
+    @AfterEach
+    void close() {
+        parts.live().close();
+        parts.server().close();
+        parts.rooms().close();
+        parts.book().close();
+    }
+
+    private RoomState room(int most, String pin) {
+        return parts.rooms()
+                .open(
+                        new Setup(
+                                "Lesson",
+                                List.of(
+                                        Lesson.round(
+                                                "SHEET", 3, Optional.of(Duration.ofMinutes(1)))),
+                                List.of(new Expected("PUPIL", "葵", "ja", 0, pin)),
+                                true,
+                                true,
+                                most));
+    }
+
+    private RoomState state(RoomState room) {
+        return parts.rooms().find(room.id()).orElseThrow();
+    }
+
+    private Tablet tablet() {
+        return new Tablet(parts.server().url());
+    }
+
+    private Tablet sit(RoomState room, String name) {
+        Tablet tablet = tablet();
+        assertThat(tablet.post("/join/" + room.code(), "alias", name).statusCode()).isEqualTo(303);
+        assertThat(tablet.get(tablet.seat).statusCode()).isEqualTo(200);
+        return tablet;
+    }
+
+    private void start(RoomState room) {
+        parts.rooms().ask(room.id(), new RoomCommand.Start(clock.millis()));
+    }
+
+    private void pass(Duration time) {
+        now.updateAndGet(before -> before.plus(time));
+    }
+
+    @Test
+    void guessesOfJoinCodesAreStoppedAndTheRoomGoesOn() {
+        RoomState room = room(5, "");
+        Tablet seated = sit(room, "Mei");
+        Tablet guesser = tablet();
+        for (int i = 0; i < 30; i++) {
+            HttpResponse<String> wrong = guesser.post("/join", "code", "22222" + (char) ('A' + i));
+            assertThat(wrong.statusCode()).isEqualTo(404);
+            assertThat(wrong.body()).contains("No room has this code");
+        }
+        assertThat(guesser.post("/join", "code", room.code()).statusCode()).isEqualTo(429);
+        assertThat(guesser.get("/join/" + room.code()).statusCode()).isEqualTo(429);
+        assertThat(guesser.post("/join/" + room.code(), "alias", "x").statusCode()).isEqualTo(429);
+        start(room);
+        assertThat(seated.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        pass(Duration.ofSeconds(61));
+        assertThat(guesser.get("/join/" + room.code()).statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void guessesOfPinsAreStopped() {
+        RoomState room = room(5, "4711");
+        Tablet guesser = tablet();
+        String sit = "/join/" + room.code();
+        for (int i = 0; i < 5; i++) {
+            HttpResponse<String> wrong = guesser.post(sit, "pupil", "PUPIL", "pin", "000" + i);
+            assertThat(wrong.statusCode()).isEqualTo(403);
+            assertThat(wrong.body()).contains("These figures do not belong to this name");
+        }
+        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode())
+                .isEqualTo(429);
+        assertThat(guesser.post(sit + "/move", "pupil", "PUPIL", "pin", "4711").statusCode())
+                .isEqualTo(429);
+        assertThat(state(room).seats().count()).isZero();
+        pass(Duration.ofSeconds(61));
+        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void nobodyWritesForAnotherSeat() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        Tablet ren = sit(room, "Ren");
+        start(room);
+        ren.cookie = ren.cookie.replace("seat=2.", "seat=1.");
+        assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
+        assertThat(ren.get(ren.seat).statusCode()).isEqualTo(403);
+        assertThat(ren.get(ren.seat + "/state").statusCode()).isEqualTo(403);
+        assertThat(ren.get(ren.seat + "/stream").statusCode()).isEqualTo(403);
+        assertThat(ren.get(ren.seat + "/problems").statusCode()).isEqualTo(403);
+        ren.cookie = "";
+        assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
+        ren.cookie = "seat=1." + "A".repeat(43);
+        assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
+        assertThat(state(room).seats().all().mapToLong(Seat::written).sum()).isZero();
+        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void replayedAnswersChangeNothing() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        start(room);
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"taken\":1");
+        RoomState once = state(room);
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"taken\":1");
+        assertThat(mei.answer(1, 1, "0", "999").body()).contains("\"taken\":1");
+        assertThat(mei.answer(1, 1, "end", "").body()).contains("\"taken\":1");
+        assertThat(state(room)).isEqualTo(once);
+        assertThat(mei.answer(3, 1, "1", "47").body()).contains("\"refused\":\"gap\"");
+        assertThat(state(room)).isEqualTo(once);
+    }
+
+    @Test
+    void lateAnswersAreRefusedAndLetInByTheTeacherOnce() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        start(room);
+        pass(Duration.ofSeconds(64));
+        HttpResponse<String> late = mei.answer(1, 1, "0", "46");
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("\"taken\":0").contains("\"refused\":\"late\"");
+        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
+        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
+        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        assertThat(state(room).seats().find(1).orElseThrow().right()).isEqualTo(1);
+    }
+
+    @Test
+    void aPupilMarksNothingAndPressesNoButtonOfTheTeacher() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        start(room);
+        HttpResponse<String> marked =
+                mei.post(
+                        mei.seat + "/answers",
+                        "number", "1", "run", "1", "problem", "0", "written", "1", "fresh", "1",
+                        "mark", "right");
+        assertThat(marked.statusCode()).isEqualTo(400);
+        HttpResponse<String> timed =
+                mei.post(
+                        mei.seat + "/answers",
+                        "number", "1", "run", "1", "problem", "0", "written", "1", "fresh", "1",
+                        "took", "10");
+        assertThat(timed.statusCode()).isEqualTo(400);
+        for (String button : List.of("start", "end", "add", "show-marks", "close", "new-code")) {
+            assertThat(
+                            mei.post(
+                                            "/room/" + room.id() + "/do",
+                                            "do", button,
+                                            "seconds", "60")
+                                    .statusCode())
+                    .isEqualTo(403);
+        }
+        assertThat(mei.post("/room/" + room.id() + "/seat", "seat", "1", "do", "admit-late")
+                        .statusCode())
+                .isEqualTo(403);
+        for (String page : List.of("", "/part", "/board", "/board/part", "/stream", "/pins")) {
+            assertThat(mei.get("/room/" + room.id() + page).statusCode()).as(page).isEqualTo(403);
+        }
+        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
+        assertThat(state(room).marksShown()).isFalse();
+    }
+
+    @Test
+    void problemsAreSeenWhenTheRoundBeginsAndAnswersNever() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        assertThat(mei.get(mei.seat + "/problems").statusCode()).isEqualTo(409);
+        start(room);
+        HttpResponse<String> problems = mei.get(mei.seat + "/problems");
+        assertThat(problems.statusCode()).isEqualTo(200);
+        assertThat(problems.headers().firstValue("Cache-Control")).contains("no-store");
+        for (HttpResponse<String> page :
+                List.of(problems, mei.get(mei.seat), mei.get(mei.seat + "/state"))) {
+            assertThat(page.body()).doesNotContain("46").doesNotContain("/work?");
+        }
+        mei.answer(1, 1, "1", "5");
+        assertThat(mei.get(mei.seat + "/state").body()).doesNotContain("wrong");
+    }
+
+    @Test
+    void aFullRoomAWrongNameAndAClosedRoomAreToldPlainly() {
+        RoomState room = room(1, "");
+        Tablet mei = sit(room, "Mei");
+        HttpResponse<String> full = tablet().post("/join/" + room.code(), "alias", "Ren");
+        assertThat(full.statusCode()).isEqualTo(409);
+        assertThat(full.body())
+                .contains("The room is full.")
+                .contains("a seat that nobody uses can be taken away")
+                .contains("href=\"/join/" + room.code());
+        HttpResponse<String> blank = tablet().post("/join/" + room.code(), "alias", "  ");
+        assertThat(blank.statusCode()).isEqualTo(400);
+        assertThat(blank.body()).contains("Type 1 to 24 letters");
+        HttpResponse<String> noName = tablet().post("/join/" + room.code(), "pupil", "OTHER");
+        assertThat(noName.statusCode()).isEqualTo(400);
+        parts.rooms().ask(room.id(), new RoomCommand.Close(clock.millis()));
+        HttpResponse<String> closed = mei.get(mei.seat);
+        assertThat(closed.statusCode()).isEqualTo(409);
+        assertThat(closed.body()).contains("The room is closed.").contains("href=\"/join");
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("closed");
+        assertThat(tablet().get("/join/" + room.code()).statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void aSecondTabletAsksAndGoesOnAfterAYes() {
+        RoomState room = room(5, "");
+        Tablet first = sit(room, "Mei");
+        start(room);
+        first.answer(1, 1, "0", "46");
+        Tablet second = tablet();
+        HttpResponse<String> taken = second.post("/join/" + room.code(), "alias", "mei");
+        assertThat(taken.statusCode()).isEqualTo(409);
+        assertThat(taken.body()).contains("Somebody sits there").contains("go on here");
+        second.post("/join/" + room.code() + "/move", "alias", "mei");
+        HttpResponse<String> asking = second.get(second.seat);
+        assertThat(asking.statusCode()).isEqualTo(409);
+        assertThat(asking.body()).contains("One moment, Mei");
+        assertThat(second.answer(2, 1, "1", "47").statusCode()).isEqualTo(403);
+        second.post(second.seat + "/move", "yes", "1");
+        assertThat(second.get(second.seat).statusCode()).isEqualTo(409);
+
+        assertThat(first.get(first.seat).body()).contains("Another tablet would like to go on");
+        first.post(first.seat + "/move", "yes", "1");
+        assertThat(second.get(second.seat).statusCode()).isEqualTo(200);
+        assertThat(second.answer(2, 1, "1", "47").statusCode()).isEqualTo(200);
+        assertThat(first.answer(3, 1, "2", "48").body()).contains("\"refused\":\"moved\"");
+        HttpResponse<String> old = first.get(first.seat);
+        assertThat(old.statusCode()).isEqualTo(409);
+        assertThat(old.body()).contains("Your seat went on to another tablet.");
+        assertThat(state(room).seats().find(1).orElseThrow().right()).isEqualTo(2);
+    }
+
+    @Test
+    void aStalePageIsToldSo() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        start(room);
+        parts.rooms().ask(room.id(), new RoomCommand.Repeat(clock.millis()));
+        start(room);
+        HttpResponse<String> stale = mei.answer(1, 1, "0", "46");
+        assertThat(stale.statusCode()).isEqualTo(409);
+        assertThat(stale.body()).contains("\"refused\":\"stale\"").contains("\"run\":2");
+    }
+
+    @Test
+    void brokenMessagesAreRefused() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        start(room);
+        assertThat(mei.post(mei.seat + "/answers").statusCode()).isEqualTo(400);
+        assertThat(mei.answer(-1, 1, "0", "46").statusCode()).isEqualTo(400);
+        assertThat(mei.answer(1, 1, "x", "46").statusCode()).isEqualTo(400);
+        assertThat(mei.answer(1, 1, "3", "46").body()).contains("no-answer");
+        assertThat(mei.answer(1, 1, "0", "4".repeat(41)).body()).contains("no-answer");
+        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
+    }
+
+    @Test
+    void aNameIsWrittenOutAndNeverRun() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "<i>\"'&Mei");
+        assertThat(mei.get(mei.seat).body())
+                .doesNotContain("<i>\"'")
+                .contains("&lt;i&gt;")
+                .contains("\\u003ci\\u003e");
+    }
+}

@@ -1,0 +1,10 @@
+package tamabako.records;
+
+/// Accounts in PostgreSQL.
+class ServerAccountsTest extends AccountsContract {
+
+    @Override
+    Database fresh() {
+        return TestServer.fresh("UTF8");
+    }
+}
