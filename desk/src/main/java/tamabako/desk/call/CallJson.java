@@ -20,9 +20,9 @@ final class CallJson {
     private static final List<String> SAID =
             List.of(
                     "ready", "loading", "calling", "row", "paused", "over", "no-sound", "start",
-                    "pause", "go-on", "which", "digits", "last", "show-answer", "hide-answer",
-                    "hands.note", "hands.left", "hands.places", "hands.place", "hands.one",
-                    "hands.nobody", "hands.right", "hands.wrong", "save");
+                    "pause", "go-on", "which", "digits", "show-answer", "hide-answer",
+                    "hands.begin", "hands.left", "hands.places", "hands.place", "hands.one",
+                    "hands.nobody", "hands.right", "hands.wrong");
 
     private final Words words;
     private final VoiceWords voice;

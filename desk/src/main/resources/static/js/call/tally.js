@@ -41,7 +41,7 @@ export function keepTally(round, words, call) {
     wrong.textContent = "";
     field.removeAttribute("aria-invalid");
     field.value = "";
-    notes = [...notes, { call: isRound ? call() - (notes.length === 0 ? 1 : 0) : call(), hands }];
+    notes = [...notes, { call: call(), hands }];
     show();
   }
 
@@ -56,7 +56,7 @@ export function keepTally(round, words, call) {
   /** @param {number} at */
   function line(at) {
     const { call: number, hands } = notes[at];
-    const key = isRound ? "hands.left" : "hands.right";
+    const key = !isRound ? "hands.right" : at === 0 ? "hands.begin" : "hands.left";
     const item = document.createElement("li");
     item.textContent = words[key].replace("{0}", String(number)).replace("{1}", String(hands));
     const places = round === "best" ? settled(notes, at) : undefined;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ class CallWalkTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en,1024"})
+    @CsvSource({"en,390", "en,1024", "en,1920", "ja,390", "ja,1024", "ja,1920"})
     void aCallIsPlannedCalledAndAnswered(String language, int width) {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
             Page page = scene.page();
@@ -104,9 +105,7 @@ class CallWalkTest {
             assertThat(page.locator(".call-state"))
                     .hasText(
                             "That was the last row",
-                            new com.microsoft.playwright.assertions.LocatorAssertions
-                                            .HasTextOptions()
-                                    .setTimeout(20_000));
+                            new LocatorAssertions.HasTextOptions().setTimeout(30_000));
             @SuppressWarnings("unchecked") // what the script above gathers
             List<List<Number>> seen = (List<List<Number>>) page.evaluate("window.seen");
 
@@ -115,8 +114,8 @@ class CallWalkTest {
             assertThat(rows).extracting(row -> row.getFirst().intValue()).containsExactly(1, 2, 3, 4, 5, 6);
             double audio = rows.get(5).get(1).doubleValue() - rows.get(0).get(1).doubleValue();
             double wall = rows.get(5).get(2).doubleValue() - rows.get(0).get(2).doubleValue();
-            assertThat(audio).isCloseTo(5, within(0.15));
-            assertThat(wall).isCloseTo(5, within(0.25));
+            assertThat(audio).isCloseTo(5, within(0.3));
+            assertThat(wall).isCloseTo(audio, within(0.1));
         }
     }
 
@@ -125,7 +124,7 @@ class CallWalkTest {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
             Page page = scene.page();
             scene.open(
-                    "/call/stage?from=made&count=1&least=1&most=1&rows=4&minus=0&pacing=s&pace=1.2&language=ja&wording=full&unit=usual&round=none&method=frame&seed=6");
+                    "/call/stage?from=made&count=1&least=1&most=1&rows=4&minus=0&pacing=s&pace=3&language=ja&wording=full&unit=usual&round=none&method=frame&seed=6");
             assertThat(page.locator(".call-start")).isEnabled();
             page.locator(".call-start").click();
             assertThat(page.locator(".call-now")).hasText("Row 1 of 4");
@@ -139,9 +138,7 @@ class CallWalkTest {
             assertThat(page.locator(".call-state"))
                     .hasText(
                             "That was the last row",
-                            new com.microsoft.playwright.assertions.LocatorAssertions
-                                            .HasTextOptions()
-                                    .setTimeout(20_000));
+                            new LocatorAssertions.HasTextOptions().setTimeout(30_000));
         }
     }
 
