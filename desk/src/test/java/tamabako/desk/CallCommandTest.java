@@ -76,4 +76,33 @@ class CallCommandTest {
         assertThat(run("1+2\n", "--lang", "tlh")).isEqualTo(2);
         assertThat(err.toString()).contains("Choose en-US, en-GB or ja");
     }
+
+    @Test
+    void theSoundIsWrittenWithTheTimesOfItsRowsBesideIt() throws IOException {
+        Path wave = folder.resolve("call.wav");
+
+        assertThat(run("19+80+7\n", "--lang", "ja", "--pace", "3s", "--sound", wave.toString()))
+                .isZero();
+
+        JsonNode times = new ObjectMapper().readTree(folder.resolve("call.json").toFile());
+        double first = times.at("/rows/0").asDouble();
+        assertThat(times.at("/rows/1").asDouble() - first).isEqualTo(3);
+        assertThat(times.at("/end").asDouble() - first).isEqualTo(9);
+        long samples = (Files.size(wave) - 44) / 2;
+        assertThat(samples / 16_000.0).isBetween(first + 9, first + 10);
+        assertThat(err.toString()).contains("Every number can be understood");
+    }
+
+    @Test
+    void aPaceThatIsTooFastIsToldBeforeItIsSpoken() throws IOException {
+        String sum = "1234567890123456+1234567890123456\n";
+        String wave = folder.resolve("call.wav").toString();
+
+        assertThat(run(sum, "--pace", "1s", "--sound", wave)).isEqualTo(1);
+        assertThat(err.toString()).contains("Row 1 cannot be spoken in 1.0 s. Give it ");
+        assertThat(run(sum, "--pace", "4s", "--sound", wave)).isZero();
+        assertThat(err.toString()).contains("Too fast to be understood");
+        assertThat(run(sum, "--pace", "fast", "--sound", wave)).isEqualTo(2);
+        assertThat(err.toString()).contains("Write 3s, 4d or +1");
+    }
 }

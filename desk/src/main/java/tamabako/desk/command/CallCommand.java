@@ -2,6 +2,7 @@ package tamabako.desk.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -19,18 +20,21 @@ import tamabako.voice.script.CallWords;
 import tamabako.voice.script.Called;
 import tamabako.voice.script.Caller;
 import tamabako.voice.script.Unsayable;
+import tamabako.voice.sound.Pace;
 import tamabako.voice.words.VoiceWords;
 
 /// `call`: columns as a caller reads them.
 @Command(
         name = "call",
         mixinStandardHelpOptions = true,
-        description = "Prints what a caller says for each column: figures, and words.",
+        description = 
+                "Prints what a caller says for each column, in figures and words, and speaks it.",
         footer = {
             "",
             "Examples:",
             "  tamabako make --rows 10 --digits 3 --count 5 | tamabako call",
             "  echo 19+80+761-456-94 | tamabako call --lang ja",
+            "  tamabako call sums.jsonl --lang ja --pace 3s --sound call.wav",
             "",
             "Exits with 0, with 1 if a line could not be read or called (it is named, the rest is"
                     + " done), or with 2."
@@ -84,6 +88,22 @@ public final class CallCommand implements Callable<Integer> {
             description = "text or json (default ${DEFAULT-VALUE}).")
     private As as = As.text;
 
+    @Option(
+            names = "--sound",
+            paramLabel = "WAV",
+            description =
+                    "Writes the sound here, and the times of the rows beside it as JSON; of several"
+                            + " calls each gets its name: call-1.wav, call-2.wav.")
+    private Optional<Path> sound = Optional.empty();
+
+    @Option(
+            names = "--pace",
+            defaultValue = "+1",
+            description =
+                    "3s: 3 seconds a row; 4d: 4 digits a second; +1: as long as it takes, then 1 s"
+                            + " (default ${DEFAULT-VALUE}).")
+    private String pace = "+1";
+
     @Override
     public Integer call() throws IOException {
         Optional<CallWords> words = CallWords.find(language);
@@ -95,10 +115,20 @@ public final class CallCommand implements Callable<Integer> {
                                     .formatted(language.toLanguageTag()));
             return Exit.COULD_NOT_RUN;
         }
+        Optional<Pace> asked = Pace.parse(pace);
+        if (asked.isEmpty()) {
+            spec.commandLine()
+                    .getErr()
+                    .println(
+                            "The pace \"%s\" cannot be read. Write 3s, 4d or +1, for example."
+                                    .formatted(pace));
+            return Exit.COULD_NOT_RUN;
+        }
         ProblemLines read = ProblemLines.read(spec, file);
+        CallFile files = new CallFile(spec, sound, asked.get(), read.problems().size());
         int exit = read.exit();
         for (Problem problem : read.problems()) {
-            if (!write(problem, words.get())) {
+            if (!write(problem, words.get(), files)) {
                 exit = Exit.SOME_WRONG;
             }
         }
@@ -106,7 +136,7 @@ public final class CallCommand implements Callable<Integer> {
         return exit;
     }
 
-    private boolean write(Problem problem, CallWords words) {
+    private boolean write(Problem problem, CallWords words, CallFile files) throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         if (!(problem instanceof Column column)) {
             err.println(
@@ -120,7 +150,7 @@ public final class CallCommand implements Callable<Integer> {
                 spec.commandLine()
                         .getOut()
                         .print(as == As.json ? CallFormat.json(script) : CallFormat.text(script));
-                yield true;
+                yield files.write(script);
             }
             case Called.Refused(Unsayable reason) -> {
                 err.println(

@@ -13,6 +13,7 @@ import tamabako.desk.account.AccountDoor.Reach;
 import tamabako.desk.account.AccountPages;
 import tamabako.desk.book.BookPages;
 import tamabako.desk.entry.EntryPages;
+import tamabako.desk.call.CallPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
@@ -127,6 +128,7 @@ public final class OpenDesk implements AutoCloseable {
                 new PaperPages(book, clock, chance::nextLong, zone),
                 new LadderPages(book.ladders(), clock),
                 new MarkPages(book, clock, zone),
+                new CallPages(book, chance::nextLong),
                 new ShowingPages(book, chance::nextLong),
                 rooms.pages(),
                 new WorkPages(),

@@ -36,7 +36,8 @@ final class TeachersBrowser implements AutoCloseable {
                                                         "--no-first-run",
                                                         "--disable-background-networking",
                                                         "--disable-component-update",
-                                                        "--disable-sync")));
+                                                        "--disable-sync",
+                                                        "--autoplay-policy=no-user-gesture-required")));
     }
 
     Browser browser() {

@@ -31,7 +31,7 @@ class WordsTest {
     private static final List<String> FILES_OF_PAGES =
             List.of(
                     "work", "ladders", "papers", "classbook", "entry", "showing", "accounts",
-                    "room", "keeping");
+                    "room", "keeping", "calls");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 

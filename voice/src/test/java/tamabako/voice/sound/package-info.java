@@ -1,0 +1,4 @@
+@NullMarked
+package tamabako.voice.sound;
+
+import org.jspecify.annotations.NullMarked;
