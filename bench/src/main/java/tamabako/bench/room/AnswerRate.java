@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import tamabako.desk.room.Activity;
-import tamabako.desk.room.Round;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Round;
 import tamabako.desk.room.Setup;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.problems.json.ProblemJson;
@@ -96,15 +96,23 @@ public final class AnswerRate {
             List<Thread> pupils = new ArrayList<>();
             for (int seat = 1; seat <= seats; seat++) {
                 int who = seat;
-                pupils.add(Thread.startVirtualThread(() -> {
-                    for (int n = 1; System.nanoTime() - begin < LONG; n++) {
-                        rooms.ask(
-                                room.id(),
-                                new RoomCommand.Answer(
-                                        who, "key" + who, 1, n, 0, "41", true, clock.millis()));
-                        count.incrementAndGet();
-                    }
-                }));
+                pupils.add(
+                        Thread.startVirtualThread(() -> {
+                            for (int n = 1; System.nanoTime() - begin < LONG; n++) {
+                                rooms.ask(
+                                        room.id(),
+                                        new RoomCommand.Answer(
+                                                who,
+                                                "key" + who,
+                                                1,
+                                                n,
+                                                0,
+                                                "41",
+                                                true,
+                                                clock.millis()));
+                                count.incrementAndGet();
+                            }
+                        }));
             }
             for (Thread pupil : pupils) {
                 pupil.join();

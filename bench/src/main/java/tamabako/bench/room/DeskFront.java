@@ -12,8 +12,7 @@ final class DeskFront implements Front {
 
     DeskFront(DeskParts parts) {
         this.parts = parts;
-        this.server =
-                DeskServer.start(InetAddress.getLoopbackAddress(), 0, List.of(parts.pages()));
+        this.server = DeskServer.start(InetAddress.getLoopbackAddress(), 0, List.of(parts.pages()));
     }
 
     @Override

@@ -26,14 +26,15 @@ final class JavalinFront implements Front {
     JavalinFront(Rooms rooms, Pages pages) {
         this.pages = pages;
         server =
-                Javalin.create(config -> {
-                            config.startup.showJavalinBanner = false;
-                            config.concurrency.useVirtualThreads = true;
-                            config.jetty.addConnector(JavalinFront::patient);
-                            config.routes.sse("/seat/{id}/stream", this::listen);
-                            config.routes.post("/join/{code}", this::form);
-                            config.routes.post("/seat/{id}/answers", this::form);
-                        })
+                Javalin.create(
+                                config -> {
+                                    config.startup.showJavalinBanner = false;
+                                    config.concurrency.useVirtualThreads = true;
+                                    config.jetty.addConnector(JavalinFront::patient);
+                                    config.routes.sse("/seat/{id}/stream", this::listen);
+                                    config.routes.post("/join/{code}", this::form);
+                                    config.routes.post("/seat/{id}/answers", this::form);
+                                })
                         .start();
         rooms.watch(change -> {
             if (change.events().stream().anyMatch(UndertowFront::isForAll)) {

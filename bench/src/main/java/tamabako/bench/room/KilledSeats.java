@@ -70,22 +70,23 @@ final class KilledSeats {
         cookies[seat] = connection.getHeaderField("Set-Cookie").split(";", 2)[0];
     }
 
-    /// Every seat sends answers as fast as they are acknowledged, until the desk is killed after
-    /// so many milliseconds.
+    /// Every seat sends answers as fast as they are acknowledged, until the desk is killed after so
+    /// many milliseconds.
     void answerUntilKilled(ServerProcess server, long milliseconds)
             throws IOException, InterruptedException {
         CountDownLatch over = new CountDownLatch(cookies.length);
         for (int seat = 0; seat < cookies.length; seat++) {
             int who = seat;
-            Thread.ofVirtual().start(() -> {
-                try {
-                    while (true) {
-                        answer(server, who);
-                    }
-                } catch (IOException killed) {
-                    over.countDown();
-                }
-            });
+            Thread.ofVirtual()
+                    .start(() -> {
+                        try {
+                            while (true) {
+                                answer(server, who);
+                            }
+                        } catch (IOException killed) {
+                            over.countDown();
+                        }
+                    });
         }
         Thread.sleep(milliseconds);
         server.kill();

@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/// The same rounds on the desk, on Undertow and on Javalin, one after another in one run:
-/// `RoomLoad [SEATS...]`, 1,000 and 5,000 where nothing is said.
+/// The same rounds on the desk, on Undertow and on Javalin, one after another in one run: `RoomLoad
+/// [SEATS...]`, 1,000 and 5,000 where nothing is said.
 ///
 /// Each seat listens on one connection and sends on another. In each round the teacher starts; the
 /// seats answer twice within 4 s; half-way the teacher pauses and goes on; then the round is
@@ -31,12 +31,12 @@ public final class RoomLoad {
                 arguments.length == 0
                         ? List.of(1_000, 5_000)
                         : Arrays.stream(arguments).map(Integer::valueOf).toList();
-        System.out.println(
-                "load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.println("load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
         System.out.println(
                 "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | empty MB | memory MB | heap MB |"
                         + " answers sent | acknowledged | kept | twice |");
-        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        System.out.println(
+                "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (int seats : sizes) {
             for (String server : List.of("desk", "undertow", "javalin")) {
                 System.out.println(run(server, seats, seats > 2_000 ? 3 : 5));
@@ -58,50 +58,49 @@ public final class RoomLoad {
     }
 
     private static String run(
-            String name,
-            int seats,
-            int rounds,
-            ServerProcess server,
-            Seating seating,
-            long empty)
+            String name, int seats, int rounds, ServerProcess server, Seating seating, long empty)
             throws IOException {
-            int events = EVENTS_A_ROUND * rounds;
-            int event = 0;
-            for (int round = 0; round < rounds; round++) {
-                server.tell("start");
-                seating.awaitEvent(event++);
-                seating.answer(round + 1, ANSWERS, SPREAD, () -> {
-                    server.tell("pause");
-                    server.tell("start");
-                });
-                event += 2;
-                seating.awaitEvent(event - 1);
-                server.tell("repeat");
-                seating.awaitEvent(event++);
-            }
-            server.tell("memory");
-            String[] memory = server.await("MEMORY").split(" ", -1);
-            server.tell("check");
-            String[] check = server.await("CHECK").split(" ", -1);
-            long[] fanOut = fanOut(server.events(), seating, events);
-            long[] answers = seating.answerTimes.stream().mapToLong(Long::longValue).toArray();
-            Arrays.sort(answers);
-            return String.format(
-                    Locale.ROOT,
-                    "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %d | %d | %s | %s |",
-                    seats,
-                    name,
-                    at(fanOut, 0.5),
-                    at(fanOut, 0.99),
-                    at(answers, 0.5),
-                    at(answers, 0.99),
-                    empty,
-                    Long.parseLong(memory[1]) / 1024,
-                    Long.parseLong(memory[2]) / 1024,
-                    seating.sent(),
-                    seating.acknowledged,
-                    check[3],
-                    check[4]);
+        int events = EVENTS_A_ROUND * rounds;
+        int event = 0;
+        for (int round = 0; round < rounds; round++) {
+            server.tell("start");
+            seating.awaitEvent(event++);
+            seating.answer(
+                    round + 1,
+                    ANSWERS,
+                    SPREAD,
+                    () -> {
+                        server.tell("pause");
+                        server.tell("start");
+                    });
+            event += 2;
+            seating.awaitEvent(event - 1);
+            server.tell("repeat");
+            seating.awaitEvent(event++);
+        }
+        server.tell("memory");
+        String[] memory = server.await("MEMORY").split(" ", -1);
+        server.tell("check");
+        String[] check = server.await("CHECK").split(" ", -1);
+        long[] fanOut = fanOut(server.events(), seating, events);
+        long[] answers = seating.answerTimes.stream().mapToLong(Long::longValue).toArray();
+        Arrays.sort(answers);
+        return String.format(
+                Locale.ROOT,
+                "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %d | %d | %s | %s |",
+                seats,
+                name,
+                at(fanOut, 0.5),
+                at(fanOut, 0.99),
+                at(answers, 0.5),
+                at(answers, 0.99),
+                empty,
+                Long.parseLong(memory[1]) / 1024,
+                Long.parseLong(memory[2]) / 1024,
+                seating.sent(),
+                seating.acknowledged,
+                check[3],
+                check[4]);
     }
 
     private static long[] fanOut(List<Long> kept, Seating seating, int events) {

@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tamabako.desk.room.Activity;
-import tamabako.desk.room.Round;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomEvent;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Round;
 import tamabako.desk.room.Seat;
 import tamabako.desk.room.Setup;
 import tamabako.desk.room.journal.Rooms;
@@ -28,8 +28,8 @@ import tamabako.problems.marking.WritingRules;
 import tamabako.records.ClassBook;
 import tamabako.records.KeptSheet;
 
-/// A process with one room: `RoomServer desk|undertow|javalin FOLDER`. It goes on with the room that
-/// the folder holds, and takes the teacher's commands on standard input, one a line: `start`,
+/// A process with one room: `RoomServer desk|undertow|javalin FOLDER`. It goes on with the room
+/// that the folder holds, and takes the teacher's commands on standard input, one a line: `start`,
 /// `pause`, `repeat`, `memory`, `check`.
 public final class RoomServer {
 
@@ -74,8 +74,7 @@ public final class RoomServer {
             Live live = new Live(rooms, clock);
             RoomPages pages = new RoomPages(book, rooms, live, clock);
             try (Front front =
-                    Front.start(
-                            arguments[0], new DeskParts(pages, live), rooms, pages.routes())) {
+                    Front.start(arguments[0], new DeskParts(pages, live), rooms, pages.routes())) {
                 say("READY %d %s %s".formatted(front.port(), state.code(), state.id()));
                 server.obey(clock);
             }

@@ -72,10 +72,14 @@ final class Seating implements AutoCloseable {
     }
 
     private static String post(String path, String cookie, String form) {
-        return "POST " + path + " HTTP/1.1\r\nHost: localhost\r\n"
+        return "POST "
+                + path
+                + " HTTP/1.1\r\nHost: localhost\r\n"
                 + (cookie.isEmpty() ? "" : "Cookie: " + cookie + "\r\n")
                 + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: "
-                + form.length() + "\r\n\r\n" + form;
+                + form.length()
+                + "\r\n\r\n"
+                + form;
     }
 
     private void awaitAll(int seats) throws IOException {
@@ -93,8 +97,12 @@ final class Seating implements AutoCloseable {
         stream.register(selector);
         stream.isStream = true;
         stream.send(
-                "GET /seat/" + room + "/stream HTTP/1.1\r\nHost: localhost\r\nAccept:"
-                        + " text/event-stream\r\nCookie: " + cookies.get(seat) + "\r\n\r\n");
+                "GET /seat/"
+                        + room
+                        + "/stream HTTP/1.1\r\nHost: localhost\r\nAccept:"
+                        + " text/event-stream\r\nCookie: "
+                        + cookies.get(seat)
+                        + "\r\n\r\n");
     }
 
     private void awaitStreams() throws IOException {

@@ -37,8 +37,22 @@ public final class CallForm {
     /// The fields of an address.
     static final Set<String> NAMES =
             Set.of(
-                    "from", "sheet", "least", "most", "rows", "minus", "count", "language",
-                    "wording", "pacing", "pace", "unit", "clearing", "round", "method", "seed");
+                    "from",
+                    "sheet",
+                    "least",
+                    "most",
+                    "rows",
+                    "minus",
+                    "count",
+                    "language",
+                    "wording",
+                    "pacing",
+                    "pace",
+                    "unit",
+                    "clearing",
+                    "round",
+                    "method",
+                    "seed");
 
     private static final int MOST_ROWS = 30;
     private static final int MOST_DIGITS = 16;
@@ -106,8 +120,7 @@ public final class CallForm {
 
     CallWish wish() {
         String unit = form.word("unit", UNITS);
-        Wording wording =
-                Wording.valueOf(form.word("wording", WORDINGS).toUpperCase(Locale.ROOT));
+        Wording wording = Wording.valueOf(form.word("wording", WORDINGS).toUpperCase(Locale.ROOT));
         return new CallWish(
                 wording,
                 unit.equals("usual") ? Optional.empty() : Optional.of(unit),

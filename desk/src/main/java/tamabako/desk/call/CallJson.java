@@ -19,10 +19,28 @@ final class CallJson {
     /// What the page script says; the texts stand in `words/calls_xx.properties`.
     private static final List<String> SAID =
             List.of(
-                    "ready", "loading", "calling", "row", "paused", "over", "no-sound", "start",
-                    "pause", "go-on", "which", "digits", "show-answer", "hide-answer",
-                    "hands.begin", "hands.left", "hands.places", "hands.place", "hands.one",
-                    "hands.nobody", "hands.right", "hands.wrong");
+                    "ready",
+                    "loading",
+                    "calling",
+                    "row",
+                    "paused",
+                    "over",
+                    "no-sound",
+                    "start",
+                    "pause",
+                    "go-on",
+                    "which",
+                    "digits",
+                    "show-answer",
+                    "hide-answer",
+                    "hands.begin",
+                    "hands.left",
+                    "hands.places",
+                    "hands.place",
+                    "hands.one",
+                    "hands.nobody",
+                    "hands.right",
+                    "hands.wrong");
 
     private final Words words;
     private final VoiceWords voice;

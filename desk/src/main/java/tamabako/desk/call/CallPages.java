@@ -52,8 +52,7 @@ public final class CallPages implements Routes {
         List<KeptSheet> sheets =
                 book.sheets().latest(MOST_SHEETS).stream()
                         .filter(kept ->
-                                kept.sheet().problems().stream()
-                                        .anyMatch(Column.class::isInstance))
+                                kept.sheet().problems().stream().anyMatch(Column.class::isInstance))
                         .toList();
         return new Reply.Page(
                 status, "call/plan.jte", Map.of("plan", new PlanView(asked.form(), sheets)));
@@ -76,9 +75,7 @@ public final class CallPages implements Routes {
         String json = new CallJson(request.words(), encoded).of(calls, asked.round());
         return Reply.page(
                 "call/stage.jte",
-                Map.of(
-                        "stage",
-                        new StageView(asked.form(), json, "/call?" + encoded)));
+                Map.of("stage", new StageView(asked.form(), json, "/call?" + encoded)));
     }
 
     private static long seed(Fields query) {

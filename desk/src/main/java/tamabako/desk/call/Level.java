@@ -9,9 +9,9 @@ import java.util.List;
 /// @param seconds the time of a row
 record Level(int least, int most, double seconds) {
 
-    /// From beginners' 3 and 4 digits to the 15 and 16 of contest finals. The digits are those of the
-    /// called events of the All-Japan championship and of English called sums (makisoro.sakura.ne.jp,
-    /// to-z.net); the paces are common practice, no published source.
+    /// From beginners' 3 and 4 digits to the 15 and 16 of contest finals. The digits are those of
+    /// the called events of the All-Japan championship and of English called sums
+    /// (makisoro.sakura.ne.jp, to-z.net); the paces are common practice, no published source.
     static final List<Level> CLIMB =
             List.of(
                     new Level(3, 4, 3.5),

@@ -43,13 +43,7 @@ final class Planning {
         switch (asked.source()) {
             case "sheet" -> fromSheet(pace);
             case "climb" -> climb(seed);
-            default ->
-                    made(
-                            asked.count(),
-                            asked.leastDigits(),
-                            asked.mostDigits(),
-                            seed,
-                            pace);
+            default -> made(asked.count(), asked.leastDigits(), asked.mostDigits(), seed, pace);
         }
         return asked.form().isGood() ? List.copyOf(calls) : List.of();
     }
@@ -96,8 +90,7 @@ final class Planning {
     private void add(Column column, Pace pace) {
         switch (Caller.call(column, asked.words(), asked.wish())) {
             case Called.Written(CallScript script) ->
-                    calls.add(
-                            new PlannedCall(calls.size() + 1, digits(column), script, pace));
+                    calls.add(new PlannedCall(calls.size() + 1, digits(column), script, pace));
             case Called.Refused(Unsayable reason) ->
                     asked.form()
                             .blame(

@@ -27,7 +27,7 @@ import tamabako.voice.words.VoiceWords;
 @Command(
         name = "call",
         mixinStandardHelpOptions = true,
-        description = 
+        description =
                 "Prints what a caller says for each column, in figures and words, and speaks it.",
         footer = {
             "",

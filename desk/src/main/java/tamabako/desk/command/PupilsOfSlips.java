@@ -60,8 +60,7 @@ final class PupilsOfSlips implements LineWork.Gathering<PupilsOfSlips.Read> {
     @Override
     public void keep(Read read) {
         PupilTally tally =
-                pupils.computeIfAbsent(
-                        new Who(read.pupil(), read.manner()), _ -> new PupilTally());
+                pupils.computeIfAbsent(new Who(read.pupil(), read.manner()), _ -> new PupilTally());
         read.answer().ifPresentOrElse(tally::add, tally::addNotRead);
     }
 

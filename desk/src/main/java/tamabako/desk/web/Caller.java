@@ -10,8 +10,7 @@ import java.util.Optional;
 /// @param encrypted whether it came by HTTPS, as far as the desk was told
 /// @param cookies the cookies it carried
 /// @param host the name and port under which it sees the desk
-public record Caller(
-        String address, boolean encrypted, Map<String, String> cookies, String host) {
+public record Caller(String address, boolean encrypted, Map<String, String> cookies, String host) {
 
     public Caller {
         cookies = Map.copyOf(cookies);

@@ -66,7 +66,8 @@ public final class DeskServer implements AutoCloseable {
                         .shutdownHook(false)
                         .shutdownGracePeriod(Duration.ofSeconds(2))
                         .idleConnectionTimeout(Duration.ofMinutes(1))
-                        // Each of up to 10,000 seats listens on one connection and sends on another.
+                        // Each of up to 10,000 seats listens on one connection and sends on
+                        // another.
                         .maxTcpConnections(24_000)
                         // Buffers of channels are twice as large; thousands of seats listen.
                         .useNio(false)

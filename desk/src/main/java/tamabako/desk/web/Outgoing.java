@@ -24,7 +24,6 @@ record Outgoing(
         this(status, headers, bytes, goodbye, Optional.empty());
     }
 
-
     Outgoing with(Map<String, String> more) {
         Map<String, String> all = new LinkedHashMap<>(headers);
         all.putAll(more);

@@ -58,8 +58,7 @@ class CallWalkTest {
             assertThat(page.locator(".call-now")).containsText("2");
             scene.look("calling");
             assertThat(page.locator(".call-state"))
-                    .hasText(
-                            language.equals("ja") ? "最後の口まで読みました" : "That was the last row");
+                    .hasText(language.equals("ja") ? "最後の口まで読みました" : "That was the last row");
             assertThat(page.locator(".call-answer")).isHidden();
             page.locator(".call-show").click();
             note(page, 12);
@@ -111,7 +110,9 @@ class CallWalkTest {
 
             List<List<Number>> rows =
                     seen.stream().filter(row -> row.getFirst().intValue() > 0).toList();
-            assertThat(rows).extracting(row -> row.getFirst().intValue()).containsExactly(1, 2, 3, 4, 5, 6);
+            assertThat(rows)
+                    .extracting(row -> row.getFirst().intValue())
+                    .containsExactly(1, 2, 3, 4, 5, 6);
             double audio = rows.get(5).get(1).doubleValue() - rows.get(0).get(1).doubleValue();
             double wall = rows.get(5).get(2).doubleValue() - rows.get(0).get(2).doubleValue();
             assertThat(audio).isCloseTo(5, within(0.3));
@@ -145,7 +146,8 @@ class CallWalkTest {
     @Test
     void theSoundIsAFileOfItsOwn() {
         try (Scene scene = new Scene(teacher.browser(), desk.url(), "ja", 1024)) {
-            scene.open("/call/stage?from=climb&rows=10&minus=2&pace=1&pacing=%2B&language=ja&wording=full&unit=usual&round=standing&method=frame&seed=7");
+            scene.open(
+                    "/call/stage?from=climb&rows=10&minus=2&pace=1&pacing=%2B&language=ja&wording=full&unit=usual&round=standing&method=frame&seed=7");
             Page page = scene.page();
             assertThat(page.locator(".call-save")).isVisible();
             String address = page.locator(".call-save").getAttribute("href");

@@ -18,8 +18,7 @@ import tamabako.records.Pupil;
 final class RoomClass implements AutoCloseable {
 
     static final List<String> NAMES =
-            List.of(
-                    "葵", "陽向", "凛", "蓮", "紬", "湊", "Mia", "Noah", "Ella", "Leo", "Ana", "Tom");
+            List.of("葵", "陽向", "凛", "蓮", "紬", "湊", "Mia", "Noah", "Ella", "Leo", "Ana", "Tom");
 
     /// The second needs a carry to the hundreds: who drops it writes 12.
     static final List<String> ROWS =

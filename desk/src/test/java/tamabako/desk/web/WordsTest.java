@@ -30,8 +30,16 @@ class WordsTest {
 
     private static final List<String> FILES_OF_PAGES =
             List.of(
-                    "work", "ladders", "papers", "classbook", "entry", "showing", "accounts",
-                    "room", "keeping", "calls");
+                    "work",
+                    "ladders",
+                    "papers",
+                    "classbook",
+                    "entry",
+                    "showing",
+                    "accounts",
+                    "room",
+                    "keeping",
+                    "calls");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 

@@ -87,7 +87,7 @@ final class MindSlips {
             long code = Code.of(Way.TOTAL_DIGIT_CHANGED, where, place + lowest);
             int mark = events.mark();
             for (int other = Math.max(0, digit - 1); other <= Math.min(9, digit + 1); other++) {
-                long change = sign * (other - digit) * Tens.power(place);
+                long change = (long) sign * (other - digit) * Tens.power(place);
                 events.add(10 * change, Code.with(code, digit, other));
             }
             int left = Tens.digit(size, place + 1);

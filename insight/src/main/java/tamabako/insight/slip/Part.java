@@ -15,9 +15,7 @@ final class Part {
     static Optional<EventTable> of(Column column, int from, int to, BigDecimal start) {
         int places = ProblemSlips.places(column);
         BigDecimal most =
-                column.rows().stream()
-                        .map(BigDecimal::abs)
-                        .reduce(start.abs(), BigDecimal::add);
+                column.rows().stream().map(BigDecimal::abs).reduce(start.abs(), BigDecimal::add);
         if (Scaled.of(most, places).isEmpty() || Scaled.of(start, places).isEmpty()) {
             return Optional.empty();
         }

@@ -27,10 +27,10 @@ final class RootSlips {
                 .ifPresent(of ->
                         new OperandSlips(root.terms().mode(), events)
                                 .add(
-                                Cause.Operand.RADICAND,
-                                of.units(),
-                                -of.places(),
-                                this::tenthsOfRadicand));
+                                        Cause.Operand.RADICAND,
+                                        of.units(),
+                                        -of.places(),
+                                        this::tenthsOfRadicand));
         for (int place = 0; place < Tens.length(answer); place++) {
             int digit = Tens.digit(answer, place);
             int mark = events.mark();

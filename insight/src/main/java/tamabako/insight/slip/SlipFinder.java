@@ -66,11 +66,12 @@ public final class SlipFinder {
     /// What an attempt tells, in numbers: its running totals count as well where there are any.
     public Diagnosis diagnose(EventTable table, Attempt attempt) {
         return parts(table, attempt)
-                .map(parts -> new Diagnosis(
-                        finding(table, read(table, attempt.answer()).orElseThrow(), parts),
-                        slips(parts),
-                        occasions(table),
-                        parts.all()))
+                .map(parts ->
+                        new Diagnosis(
+                                finding(table, read(table, attempt.answer()).orElseThrow(), parts),
+                                slips(parts),
+                                occasions(table),
+                                parts.all()))
                 .orElseGet(() -> diagnose(table, attempt.answer()));
     }
 
@@ -80,8 +81,7 @@ public final class SlipFinder {
         }
         Optional<Subtotals> subtotals = Subtotals.of(column, attempt.subtotals());
         Optional<BigDecimal> wrong =
-                read(table, attempt.answer())
-                        .filter(read -> read.compareTo(table.answer()) != 0);
+                read(table, attempt.answer()).filter(read -> read.compareTo(table.answer()) != 0);
         return subtotals.isEmpty() || wrong.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WeighedParts(subtotals.get(), wrong.get(), rates))

@@ -3,7 +3,8 @@ package tamabako.insight.slip;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
-/// How the slips of one kind share among their ways, and how printed and called digits are confused.
+/// How the slips of one kind share among their ways, and how printed and called digits are
+/// confused.
 ///
 /// Only the proportions count: on each occasion the ways that the beads allow share the whole.
 final class Weights {

@@ -70,10 +70,8 @@ class MindSlipsTest {
                 List.of(
                         EventTable.of(SlipFinderTest.in(Mode.CALLED, "47 86 -29 318")),
                         EventTable.of(SlipFinderTest.in(Mode.MENTAL, "40 -135 118 -283")),
-                        EventTable.of(
-                                new Product("1", dec(386), dec(47), called)),
-                        EventTable.of(
-                                new Quotient("1", dec(6528), dec(32), mental)),
+                        EventTable.of(new Product("1", dec(386), dec(47), called)),
+                        EventTable.of(new Quotient("1", dec(6528), dec(32), mental)),
                         EventTable.of(new Root("1", 2, dec(729), mental)))) {
             assertThat(table.slips()).isPositive();
             for (SlipKind kind : OF_BEADS) {
@@ -116,8 +114,7 @@ class MindSlipsTest {
                     for (int i = 0; i < draw.between(2, 6); i++) {
                         rows.add(new BigDecimal(draw.whole(draw.between(1, 5))));
                     }
-                    Column column =
-                            new Column("1", rows, Terms.PLAIN.withMode(Mode.MENTAL));
+                    Column column = new Column("1", rows, Terms.PLAIN.withMode(Mode.MENTAL));
 
                     assertThat(EventTable.of(column).occasions(SlipKind.CARRY_LOST))
                             .as(rows.toString())

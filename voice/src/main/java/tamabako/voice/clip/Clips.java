@@ -33,8 +33,7 @@ public final class Clips {
     private static final int MOST_WORDS = 3;
     private static final Map<String, Optional<Clips>> KNOWN = new ConcurrentHashMap<>();
     private static final Set<String> SCALES =
-            Set.of(
-                    "thousand", "million", "billion", "trillion", "quadrillion", "まん", "おく", "ちょう");
+            Set.of("thousand", "million", "billion", "trillion", "quadrillion", "まん", "おく", "ちょう");
 
     private final Map<String, Piece.Spoken> clips;
     private final Set<String> closing;

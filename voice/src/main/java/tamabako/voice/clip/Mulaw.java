@@ -8,7 +8,7 @@ final class Mulaw {
     static {
         for (int code = 0; code < 256; code++) {
             int bits = ~code & 0xFF;
-            int magnitude = (((bits & 0x0F) << 3) + 132 << (bits >> 4 & 7)) - 132;
+            int magnitude = ((((bits & 0x0F) << 3) + 132) << ((bits >> 4) & 7)) - 132;
             SAMPLES[code] = ((bits & 0x80) == 0 ? magnitude : -magnitude) / 32768f;
         }
     }

@@ -5,8 +5,8 @@ public sealed interface Piece {
 
     /// Recorded words.
     ///
-    /// @param samples 16 kHz, from -1 to 1, with [Clips#MARGIN] samples at either end that belong to
-    ///   the words around
+    /// @param samples 16 kHz, from -1 to 1, with [Clips#MARGIN] samples at either end that belong
+    ///   to the words around
     @SuppressWarnings("ArrayRecordComponent") // shared by everyone who joins it, never changed
     record Spoken(float[] samples) implements Piece {}
 

@@ -51,8 +51,8 @@ final class Loudness {
         return 0;
     }
 
-    /// Makes what comes before the onset softer, so that a breath that is nearly as loud as the bound
-    /// cannot be taken for the onset.
+    /// Makes what comes before the onset softer, so that a breath that is nearly as loud as the
+    /// bound cannot be taken for the onset.
     static void clear(float[] speech) {
         int onset = onset(speech);
         for (int i = 0; i < onset; i++) {

@@ -63,7 +63,8 @@ public final class Sounding {
         return tooFast.isPresent() ? tooFast.get() : new Sounded.Ready(sounding);
     }
 
-    /// What a line sounds like alone, if there is a voice for it: an answer, or the caller's "right".
+    /// What a line sounds like alone, if there is a voice for it: an answer, or the caller's
+    /// "right".
     public static Optional<float[]> alone(CallLine line, Locale language) {
         return Clips.find(language)
                 .filter(_ -> !line.words().isEmpty())
@@ -80,8 +81,7 @@ public final class Sounding {
         for (int row = 0; row < rows.size(); row++) {
             double least = rows.get(row).withoutRests() / MOST_HURRY;
             if (room(row) < least) {
-                return Optional.of(
-                        new Sounded.TooFast(row + 1, slot(row), timeFor(least / RATE)));
+                return Optional.of(new Sounded.TooFast(row + 1, slot(row), timeFor(least / RATE)));
             }
         }
         return Optional.empty();

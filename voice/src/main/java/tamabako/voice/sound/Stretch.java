@@ -2,9 +2,9 @@ package tamabako.voice.sound;
 
 /// Makes speech shorter or longer without changing its pitch, to an exact length.
 ///
-/// Overlapping windows are laid out at the new distance; each is taken from near its place in the old
-/// speech, where it goes on most like the window before it (WSOLA: Verhelst and Roelands, "An overlap-
-/// add technique based on waveform similarity", ICASSP 1993).
+/// Overlapping windows are laid out at the new distance; each is taken from near its place in the
+/// old speech, where it goes on most like the window before it (WSOLA: Verhelst and Roelands, "An
+/// overlap-add technique based on waveform similarity", ICASSP 1993).
 final class Stretch {
 
     /// 25 ms at 16 kHz.
@@ -38,8 +38,8 @@ final class Stretch {
         return stretched;
     }
 
-    /// The place near `wanted` whose window is most like the one at `natural`, where the speech would
-    /// go on by itself.
+    /// The place near `wanted` whose window is most like the one at `natural`, where the speech
+    /// would go on by itself.
     private static int best(float[] speech, int wanted, int natural) {
         int best = wanted;
         double most = Double.NEGATIVE_INFINITY;

@@ -27,8 +27,8 @@ final class Heard {
         return peak;
     }
 
-    /// The level of what is spoken from `from` to `to` seconds, in decibels below full scale: frames
-    /// of 20 ms, those that are 30 dB quieter than the loudest left out.
+    /// The level of what is spoken from `from` to `to` seconds, in decibels below full scale:
+    /// frames of 20 ms, those that are 30 dB quieter than the loudest left out.
     double level(double from, double to) {
         int frame = 320;
         double loudest = 0;
@@ -47,8 +47,8 @@ final class Heard {
         return 10 * Math.log10(sum / count);
     }
 
-    /// When energy sets in between `from` and `to`: the middle of the first 5 ms that come within 25
-    /// dB of `level`, looked at millisecond by millisecond.
+    /// When energy sets in between `from` and `to`: the middle of the first 5 ms that come within
+    /// 25 dB of `level`, looked at millisecond by millisecond.
     double onset(double from, double to, double level) {
         int window = 80;
         double wanted = Math.pow(10, (level - 25) / 10);

@@ -13,8 +13,8 @@ import tamabako.voice.script.CallScript;
 
 class JoinerTest {
 
-    /// A click is a step that speech itself does not have: where two clips meet, samples next to one
-    /// another differ no more than they do inside those clips.
+    /// A click is a step that speech itself does not have: where two clips meet, samples next to
+    /// one another differ no more than they do inside those clips.
     @ParameterizedTest
     @CsvSource({"en, FULL", "en, GROUPS", "ja, FULL"})
     void nothingClicksWhereClipsMeet(String language, Wording wording) {

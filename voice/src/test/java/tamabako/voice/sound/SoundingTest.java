@@ -16,8 +16,8 @@ class SoundingTest {
 
     private static final double TEN_MILLISECONDS = 0.010;
 
-    /// Twenty rows at the pace of beginners (a one-digit row in 1.5 s), of grade 3 (3 and 4 digits in
-    /// 3.5 s) and of experts (16 digits in 4 s); paces: common practice, no published source.
+    /// Twenty rows at the pace of beginners (a one-digit row in 1.5 s), of grade 3 (3 and 4 digits
+    /// in 3.5 s) and of experts (16 digits in 4 s); paces: common practice, no published source.
     @ParameterizedTest
     @CsvSource({
         "en, FULL, 1, 1, 1.5",
@@ -84,8 +84,7 @@ class SoundingTest {
 
     @Test
     void unhurriedRowsFollowWithTheGap() {
-        CallScript script =
-                Calls.script("en", Wording.FULL, Calls.rows(1, 4, 2, 6, false));
+        CallScript script = Calls.script("en", Wording.FULL, Calls.rows(1, 4, 2, 6, false));
 
         CallSound sound = Calls.sound(script, new Pace.Unhurried(1));
 
@@ -98,8 +97,7 @@ class SoundingTest {
 
     @Test
     void aPaceThatNoVoiceKeepsIsRefusedWithTheLeastTime() {
-        CallScript script =
-                Calls.script("en", Wording.FULL, Calls.rows(5, 3, 16, 16, false));
+        CallScript script = Calls.script("en", Wording.FULL, Calls.rows(5, 3, 16, 16, false));
 
         Sounded sounded = Sounding.of(script, new Pace.SecondsARow(1));
 
@@ -140,15 +138,22 @@ class SoundingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "en, 1, CLEAR", "en, 1.5, CLEAR", "en, 2, HARD", "en, 2.35, LOST", "en, 3, LOST", "ja, 1.3, CLEAR",
-        "ja, 1.8, HARD", "ja, 2.3, LOST"
+        "en, 1, CLEAR",
+        "en, 1.5, CLEAR",
+        "en, 2, HARD",
+        "en, 2.35, LOST",
+        "en, 3, LOST",
+        "ja, 1.3, CLEAR",
+        "ja, 1.8, HARD",
+        "ja, 2.3, LOST"
     })
     void aHurriedVoiceIsUnderstoodLess(String language, double hurry, Understanding expected) {
         double share = Understanding.share(Locale.of(language), hurry);
 
         assertThat(Understanding.of(share)).isEqualTo(expected);
         assertThat(share).isBetween(0.0, 1.0);
-        assertThat(Understanding.share(Locale.of(language), hurry + 0.01)).isLessThanOrEqualTo(share);
+        assertThat(Understanding.share(Locale.of(language), hurry + 0.01))
+                .isLessThanOrEqualTo(share);
     }
 
     @Test

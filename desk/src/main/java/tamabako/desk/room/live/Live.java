@@ -32,11 +32,12 @@ public final class Live implements AutoCloseable {
         this.kept = rooms;
         this.clock = clock;
         rooms.watch(this::changed);
-        var _ = beat.scheduleWithFixedDelay(
-                () -> this.rooms.values().forEach(LiveRoom::beat),
-                BOARD_BEAT,
-                BOARD_BEAT,
-                TimeUnit.MILLISECONDS);
+        var _ =
+                beat.scheduleWithFixedDelay(
+                        () -> this.rooms.values().forEach(LiveRoom::beat),
+                        BOARD_BEAT,
+                        BOARD_BEAT,
+                        TimeUnit.MILLISECONDS);
     }
 
     private void changed(Change change) {

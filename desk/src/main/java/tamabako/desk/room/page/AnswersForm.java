@@ -21,8 +21,8 @@ import tamabako.desk.web.Request;
 /// Takes messages of a tablet, one or many: the fields `number`, `run`, `problem`, `written` and
 /// `fresh` come once for each, in the order of the numbers. The problem `end` hands the round in.
 ///
-/// The desk marks, and the desk's clock counts; a form that brings anything else, such as a mark, is
-/// refused.
+/// The desk marks, and the desk's clock counts; a form that brings anything else, such as a mark,
+/// is refused.
 final class AnswersForm {
 
     private static final Set<String> FIELDS =

@@ -19,14 +19,15 @@ public record JoinAddress(String address, boolean reachable) {
 
     private static final int PATIENCE = 300;
 
-    /// The address under which this caller sees the desk; who sees it from the computer that it runs
-    /// on is told the computer's address in the house.
+    /// The address under which this caller sees the desk; who sees it from the computer that it
+    /// runs on is told the computer's address in the house.
     static JoinAddress of(Caller caller) {
         String host = caller.host();
         String name = host.replaceFirst(":\\d{1,5}$", "");
         String port = host.substring(name.length());
         String scheme = caller.encrypted() ? "https://" : "http://";
-        boolean isHere = name.equals("localhost") || name.startsWith("127.") || name.equals("[::1]");
+        boolean isHere =
+                name.equals("localhost") || name.startsWith("127.") || name.equals("[::1]");
         if (!isHere) {
             return new JoinAddress(scheme + host + "/join", true);
         }
@@ -34,8 +35,7 @@ public record JoinAddress(String address, boolean reachable) {
         return inTheHouse()
                 .filter(address -> answers(address, number))
                 .map(address ->
-                        new JoinAddress(
-                                scheme + address.getHostAddress() + port + "/join", true))
+                        new JoinAddress(scheme + address.getHostAddress() + port + "/join", true))
                 .orElseGet(() -> new JoinAddress(scheme + host + "/join", false));
     }
 

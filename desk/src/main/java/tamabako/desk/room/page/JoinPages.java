@@ -60,8 +60,7 @@ final class JoinPages {
     }
 
     private static Reply names(RoomState room, int status, String fault) {
-        return new Reply.Page(
-                status, "room/names.jte", Map.of("names", NamesView.of(room, fault)));
+        return new Reply.Page(status, "room/names.jte", Map.of("names", NamesView.of(room, fault)));
     }
 
     /// A room that is gone and one that never was look the same.
@@ -76,8 +75,7 @@ final class JoinPages {
         if (room.isEmpty()) {
             codes.wrong(from);
             codesOfAll.wrong(ALL);
-            return new Reply.Page(
-                    404, "room/join.jte", Map.of("code", shown(code), "wrong", true));
+            return new Reply.Page(404, "room/join.jte", Map.of("code", shown(code), "wrong", true));
         }
         return then.apply(room.get(), request);
     }
@@ -123,9 +121,7 @@ final class JoinPages {
             return names(room, 403, "room.pin.wrong");
         }
         return sitting.sit(
-                room,
-                request,
-                new Name(one.name(), pupil, one.language(), one.extraTime()));
+                room, request, new Name(one.name(), pupil, one.language(), one.extraTime()));
     }
 
     private Reply join(RoomState room, Request request, Name name) {

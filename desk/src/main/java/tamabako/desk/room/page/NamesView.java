@@ -34,8 +34,7 @@ public record NamesView(
         List<Choice> choices =
                 room.setup().pupils().stream()
                         .map(one ->
-                                new Choice(
-                                        one.pupil(), one.name(), seated.contains(one.pupil())))
+                                new Choice(one.pupil(), one.name(), seated.contains(one.pupil())))
                         .toList();
         boolean pins = room.setup().pupils().stream().anyMatch(one -> !one.pin().isEmpty());
         return new NamesView(

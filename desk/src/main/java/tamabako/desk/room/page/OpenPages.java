@@ -61,23 +61,31 @@ final class OpenPages {
                                 kept.sheet().title() + " (" + kept.sheet().id() + ")"))
                 .forEach(sources::add);
         for (KeptPapers.Entry entry : book.papers().latest(PAPERS)) {
-            book.papers().find(entry.id()).ifPresent(kept -> kept.papers().forEach(paper ->
-                    sources.add(
-                            new SourceChoice(
-                                    "paper:" + entry.id() + ":" + paper.form(),
-                                    words.say(
-                                            "room.open.paper",
-                                            paper.grade().name().in(words.language()),
-                                            paper.form(),
-                                            paper.id())))));
+            book.papers()
+                    .find(entry.id())
+                    .ifPresent(kept ->
+                            kept.papers()
+                                    .forEach(paper ->
+                                            sources.add(
+                                                    new SourceChoice(
+                                                            "paper:"
+                                                                    + entry.id()
+                                                                    + ":"
+                                                                    + paper.form(),
+                                                            words.say(
+                                                                    "room.open.paper",
+                                                                    paper.grade()
+                                                                            .name()
+                                                                            .in(words.language()),
+                                                                    paper.form(),
+                                                                    paper.id())))));
         }
         return sources;
     }
 
     Reply take(Request request) {
         return switch (opened.read(request.form(), request.words())) {
-            case Opened.Read.Bad(String fault) ->
-                    page(400, request.form(), fault, request.words());
+            case Opened.Read.Bad(String fault) -> page(400, request.form(), fault, request.words());
             case Opened.Read.Good(Setup setup) -> {
                 RoomState room = rooms.open(setup);
                 yield Reply.seeOther("/room/" + room.id());

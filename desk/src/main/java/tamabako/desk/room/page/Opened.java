@@ -110,8 +110,7 @@ final class Opened {
             Fields form, String source, Optional<Duration> limit, Words words) {
         String[] parts = source.split(":", -1);
         if (parts.length == 2 && parts[0].equals("sheet")) {
-            WritingRules rules =
-                    form.has("commas") ? WritingRules.STRICT : WritingRules.EASY;
+            WritingRules rules = form.has("commas") ? WritingRules.STRICT : WritingRules.EASY;
             return book.sheets()
                     .find(parts[1])
                     .filter(kept -> !kept.sheet().problems().isEmpty())
@@ -125,24 +124,21 @@ final class Opened {
                             kept.papers().stream()
                                     .filter(paper -> parts[2].equals("" + paper.form()))
                                     .findFirst())
-                    .map(paper -> whole ? whole(paper, limit, words) : sections(paper, limit, words));
+                    .map(paper ->
+                            whole ? whole(paper, limit, words) : sections(paper, limit, words));
         }
         return Optional.empty();
     }
 
     private static Round round(Sheet sheet, WritingRules rules, Optional<Duration> limit) {
         return new Round(
-                sheet.title(),
-                sheet.id(),
-                new Activity.Written(sheet.problems(), rules),
-                limit);
+                sheet.title(), sheet.id(), new Activity.Written(sheet.problems(), rules), limit);
     }
 
     private List<Round> whole(Paper paper, Optional<Duration> limit, Words words) {
         String title = paper.grade().name().in(words.language());
         Sheet sheet = keep(title, paper.problems());
-        return List.of(
-                round(sheet, paper.grade().writing(), limit.or(() -> paper.grade().time())));
+        return List.of(round(sheet, paper.grade().writing(), limit.or(() -> paper.grade().time())));
     }
 
     private List<Round> sections(Paper paper, Optional<Duration> limit, Words words) {

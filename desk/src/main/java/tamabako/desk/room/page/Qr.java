@@ -8,8 +8,8 @@ import com.google.zxing.qrcode.encoder.Encoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
-/// A QR code to be drawn: a square of `size` modules, the four around it that stay light counted in,
-/// and the path that its dark modules make.
+/// A QR code to be drawn: a square of `size` modules, the four around it that stay light counted
+/// in, and the path that its dark modules make.
 public record Qr(int size, String path) {
 
     private static final int QUIET = 4;
@@ -42,8 +42,9 @@ public record Qr(int size, String path) {
                     x++;
                 }
                 if (x > from) {
-                    path.append("M%d %dh%dv1h-%dz".formatted(
-                            from + QUIET, y + QUIET, x - from, x - from));
+                    path.append(
+                            "M%d %dh%dv1h-%dz"
+                                    .formatted(from + QUIET, y + QUIET, x - from, x - from));
                 }
                 x++;
             }

@@ -34,8 +34,9 @@ final class SeatPages {
         String to = "/seat/" + request.part("id");
         String language =
                 SeatPass.of(request.caller())
-                        .flatMap(pass -> rooms.find(request.part("id"))
-                                .flatMap(room -> language(room, pass)))
+                        .flatMap(pass ->
+                                rooms.find(request.part("id"))
+                                        .flatMap(room -> language(room, pass)))
                         .orElse("");
         if (!language.matches("[a-z]{2,3}")) {
             return Reply.seeOther(to);
@@ -54,8 +55,10 @@ final class SeatPages {
     }
 
     Reply show(Request request) {
-        return withSeat(request, (room, seat) ->
-                Reply.page("room/seat.jte", Map.of("seat", SeatView.of(room, seat, live))));
+        return withSeat(
+                request,
+                (room, seat) ->
+                        Reply.page("room/seat.jte", Map.of("seat", SeatView.of(room, seat, live))));
     }
 
     Reply state(Request request) {
@@ -64,19 +67,22 @@ final class SeatPages {
 
     /// The problems, which nobody sees before the round begins, and never their answers.
     Reply problems(Request request) {
-        return withSeat(request, (room, seat) -> {
-            if (room.phase() instanceof Phase.Waiting) {
-                return Sorry.reply(Refusal.NOT_BEGUN, "/seat/" + room.id());
-            }
-            return Reply.page(
-                    "room/problems.jte",
-                    Map.of("problems", AskedView.of(room, request.words().language())));
-        });
+        return withSeat(
+                request,
+                (room, seat) -> {
+                    if (room.phase() instanceof Phase.Waiting) {
+                        return Sorry.reply(Refusal.NOT_BEGUN, "/seat/" + room.id());
+                    }
+                    return Reply.page(
+                            "room/problems.jte",
+                            Map.of("problems", AskedView.of(room, request.words().language())));
+                });
     }
 
     Reply stream(Request request) {
-        return withSeat(request, (room, seat) ->
-                Reply.stream(out -> live.sit(room.id(), seat.number(), out)));
+        return withSeat(
+                request,
+                (room, seat) -> Reply.stream(out -> live.sit(room.id(), seat.number(), out)));
     }
 
     Reply answers(Request request) {

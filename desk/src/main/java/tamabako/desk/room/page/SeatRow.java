@@ -30,8 +30,8 @@ public record SeatRow(
         marks = List.copyOf(marks);
     }
 
-    /// Whether the state tells anything in that phase of the round: that somebody works does so only
-    /// while the round goes on.
+    /// Whether the state tells anything in that phase of the round: that somebody works does so
+    /// only while the round goes on.
     public boolean isWorthSaying(String phase) {
         return !state.equals("working") || phase.equals("running") || phase.equals("paused");
     }

@@ -37,9 +37,22 @@ public record SeatView(
     /// What the page script says, by the words after `room.say.`.
     private static final List<String> SAID =
             List.of(
-                    "waiting", "running", "paused", "ended", "time-up", "offline",
-                    "waiting-to-send", "handed-in", "late", "stale", "replaced", "closed",
-                    "right-of", "hand-in", "really", "really-blank");
+                    "waiting",
+                    "running",
+                    "paused",
+                    "ended",
+                    "time-up",
+                    "offline",
+                    "waiting-to-send",
+                    "handed-in",
+                    "late",
+                    "stale",
+                    "replaced",
+                    "closed",
+                    "right-of",
+                    "hand-in",
+                    "really",
+                    "really-blank");
 
     static SeatView of(RoomState room, Seat seat, Live live) {
         boolean asked = !seat.keys().asking().isEmpty();
@@ -69,8 +82,7 @@ public record SeatView(
         state.put("written", seat.answers().stream().map(Answered::written).toList());
         // Nobody learns during the round whether an answer is right.
         state.put(
-                "marks",
-                ended ? seat.answers().stream().map(Answered::mark).toList() : List.of());
+                "marks", ended ? seat.answers().stream().map(Answered::mark).toList() : List.of());
         return write(state).replaceFirst("}$", ",\"round\":" + live.round(room) + "}");
     }
 
@@ -79,8 +91,11 @@ public record SeatView(
         Map<String, String> words = new LinkedHashMap<>();
         SAID.forEach(key -> words.put(key, view.say("room.say." + key)));
         for (Refusal refusal : Refusal.values()) {
-            words.put("refused-" + refusal.word(), view.say("room.refused." + refusal.word() + ".what")
-                    + " " + view.say("room.refused." + refusal.word() + ".mend"));
+            words.put(
+                    "refused-" + refusal.word(),
+                    view.say("room.refused." + refusal.word() + ".what")
+                            + " "
+                            + view.say("room.refused." + refusal.word() + ".mend"));
         }
         return write(words);
     }

@@ -60,8 +60,7 @@ final class SlipGroups {
     private static SlipGroup group(
             Where where, int pupils, List<Problem> problems, SlipWords slips) {
         Problem problem = problems.get(where.problem());
-        return new SlipGroup(
-                pupils, slips.name(where.kind()), problem.id(), Shown.work(problem));
+        return new SlipGroup(pupils, slips.name(where.kind()), problem.id(), Shown.work(problem));
     }
 
     private void count(Seat seat, List<Problem> problems, Map<Where, Integer> counts) {
@@ -70,8 +69,7 @@ final class SlipGroups {
             if (answer.mark().equals("wrong")) {
                 int problem = i;
                 slip(new Wrong(problems.get(i), answer.written()))
-                        .ifPresent(kind ->
-                                counts.merge(new Where(problem, kind), 1, Integer::sum));
+                        .ifPresent(kind -> counts.merge(new Where(problem, kind), 1, Integer::sum));
             }
         }
     }

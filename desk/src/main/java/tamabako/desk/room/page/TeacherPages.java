@@ -39,21 +39,19 @@ final class TeacherPages {
     }
 
     private Reply page(Request request, String template) {
-        return withRoom(request, room ->
-                Reply.page(template, Map.of("room", view(request, room), "fault", "")));
+        return withRoom(
+                request,
+                room -> Reply.page(template, Map.of("room", view(request, room), "fault", "")));
     }
 
     private RoomView view(Request request, RoomState room) {
         return RoomView.of(
-                room,
-                live,
-                slips.of(room, request.words()),
-                JoinAddress.of(request.caller()));
+                room, live, slips.of(room, request.words()), JoinAddress.of(request.caller()));
     }
 
     Reply pins(Request request) {
-        return withRoom(request, room ->
-                Reply.page("room/pins.jte", Map.of("room", view(request, room))));
+        return withRoom(
+                request, room -> Reply.page("room/pins.jte", Map.of("room", view(request, room))));
     }
 
     Reply stream(Request request) {

@@ -156,14 +156,12 @@ class RoomRefusalsTest {
             assertThat(wrong.statusCode()).isEqualTo(403);
             assertThat(wrong.body()).contains("These figures do not belong to this name");
         }
-        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode())
-                .isEqualTo(429);
+        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode()).isEqualTo(429);
         assertThat(guesser.post(sit + "/move", "pupil", "PUPIL", "pin", "4711").statusCode())
                 .isEqualTo(429);
         assertThat(state(room).seats().count()).isZero();
         pass(Duration.ofSeconds(61));
-        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode())
-                .isEqualTo(303);
+        assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode()).isEqualTo(303);
     }
 
     @Test
@@ -225,26 +223,44 @@ class RoomRefusalsTest {
         HttpResponse<String> marked =
                 mei.post(
                         mei.seat + "/answers",
-                        "number", "1", "run", "1", "problem", "0", "written", "1", "fresh", "1",
-                        "mark", "right");
+                        "number",
+                        "1",
+                        "run",
+                        "1",
+                        "problem",
+                        "0",
+                        "written",
+                        "1",
+                        "fresh",
+                        "1",
+                        "mark",
+                        "right");
         assertThat(marked.statusCode()).isEqualTo(400);
         HttpResponse<String> timed =
                 mei.post(
                         mei.seat + "/answers",
-                        "number", "1", "run", "1", "problem", "0", "written", "1", "fresh", "1",
-                        "took", "10");
+                        "number",
+                        "1",
+                        "run",
+                        "1",
+                        "problem",
+                        "0",
+                        "written",
+                        "1",
+                        "fresh",
+                        "1",
+                        "took",
+                        "10");
         assertThat(timed.statusCode()).isEqualTo(400);
         for (String button : List.of("start", "end", "add", "show-marks", "close", "new-code")) {
             assertThat(
-                            mei.post(
-                                            "/room/" + room.id() + "/do",
-                                            "do", button,
-                                            "seconds", "60")
+                            mei.post("/room/" + room.id() + "/do", "do", button, "seconds", "60")
                                     .statusCode())
                     .isEqualTo(403);
         }
-        assertThat(mei.post("/room/" + room.id() + "/seat", "seat", "1", "do", "admit-late")
-                        .statusCode())
+        assertThat(
+                        mei.post("/room/" + room.id() + "/seat", "seat", "1", "do", "admit-late")
+                                .statusCode())
                 .isEqualTo(403);
         for (String page : List.of("", "/part", "/board", "/board/part", "/stream", "/pins")) {
             assertThat(mei.get("/room/" + room.id() + page).statusCode()).as(page).isEqualTo(403);

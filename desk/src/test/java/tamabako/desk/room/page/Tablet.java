@@ -34,8 +34,7 @@ final class Tablet {
     HttpResponse<String> post(String path, String... fields) {
         List<String> pairs = new ArrayList<>();
         for (int i = 0; i < fields.length; i += 2) {
-            pairs.add(
-                    fields[i] + "=" + URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+            pairs.add(fields[i] + "=" + URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
         }
         return send(
                 request(path)
@@ -48,11 +47,16 @@ final class Tablet {
     HttpResponse<String> answer(int number, int run, String problem, String written) {
         return post(
                 seat + "/answers",
-                "number", "" + number,
-                "run", "" + run,
-                "problem", problem,
-                "written", written,
-                "fresh", "1");
+                "number",
+                "" + number,
+                "run",
+                "" + run,
+                "problem",
+                problem,
+                "written",
+                written,
+                "fresh",
+                "1");
     }
 
     private HttpRequest.Builder request(String path) {
