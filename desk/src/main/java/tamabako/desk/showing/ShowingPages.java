@@ -169,6 +169,7 @@ public final class ShowingPages implements Routes {
                 showing,
                 seats,
                 problem,
+                problem.number() > 0 ? fields.text("sheet") : "",
                 address(request, seed(), problem.number() + 1),
                 "/showing?" + fields.encode(ShowingForm.NAMES),
                 encoded(fields, seed(fields), Math.max(1, problem.number())));

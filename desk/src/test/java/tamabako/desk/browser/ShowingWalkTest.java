@@ -17,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.desk.opening.OpenDesk;
+import tamabako.records.Preferences;
+import tamabako.records.Pupil;
 
 /// Planning a showing, the caution before the first one, a run on the stage, and its answer.
 class ShowingWalkTest {
@@ -109,6 +111,46 @@ class ShowingWalkTest {
             page.locator("#answer").fill("about four");
             page.locator("#answer").press("Enter");
             assertThat(page.locator("#verdict")).not().containsText("Right");
+        }
+    }
+
+    /// WCAG 2.2: whoever is better off without the showing gets the same numbers another way.
+    @Test
+    void theSameNumbersCanBeSpokenInstead() {
+        desk.book().settings().keep("showing.caution-read", "yes");
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+            Page page = scene.page();
+            scene.open(STAGE.replace("digits=1", "digits=2"));
+            page.getByText("Speak them instead").click();
+            page.waitForURL(Pattern.compile(".*/call\\?.*"));
+            assertThat(page.locator("[name=least]")).hasValue("2");
+            assertThat(page.locator("[name=rows]")).hasValue("3");
+            assertThat(page.locator("[name=pace]")).hasValue("0.5");
+            assertThat(page.locator("[name=method][value=mental]")).isChecked();
+            assertThat(page.locator(".wrong-field:not(:empty)")).hasCount(0);
+        }
+    }
+
+    /// Nothing on the page says why this pupil's showing is a calm one.
+    @Test
+    void aPupilWhoIsNotToSeeFlashesGetsTheCalmPace() {
+        desk.book().settings().keep("showing.caution-read", "yes");
+        Pupil someone = desk.book().pupils().all().getFirst();
+        desk.book()
+                .pupils()
+                .keep(
+                        new Pupil(
+                                someone.id(),
+                                someone.groupId(),
+                                someone.name(),
+                                someone.language(),
+                                someone.about(),
+                                new Preferences(true, 0, 100),
+                                someone.demo()));
+        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+            scene.open(STAGE + "&pupil=" + someone.id());
+            assertThat(scene.page().locator("#stage")).hasAttribute("data-period", "1000.0");
+            assertThat(scene.page().locator("main")).not().containsText("flash");
         }
     }
 
