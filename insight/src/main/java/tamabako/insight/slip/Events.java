@@ -12,6 +12,7 @@ final class Events {
     private long[] codes = new long[1024];
     private double[] weights = new double[1024];
     private final int[] steps = new int[Move.values().length];
+    private final int[] cells = new int[Cell.COUNT];
     private int size;
     private int ofWork;
 
@@ -73,14 +74,20 @@ final class Events {
         }
     }
 
-    /// Notes a step of the hand.
-    void step(Move move) {
+    /// Notes a step of the hand that adds `digit` on a rod that holds `held`.
+    void step(Move move, int held, int digit) {
         steps[move.index()]++;
+        cells[Cell.index(held, digit)]++;
     }
 
     /// How many steps there are of each move, by its index.
     int[] steps() {
         return steps;
+    }
+
+    /// How many steps there are of each [Cell], by its index.
+    int[] cells() {
+        return cells;
     }
 
     /// What follows are slips of the pencil.
