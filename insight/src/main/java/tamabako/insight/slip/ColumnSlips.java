@@ -35,8 +35,9 @@ final class ColumnSlips {
     /// Adds the slips of hand, eye and rows, and those of reading a total below zero.
     void add() {
         boolean empty = first == column.rows().length;
-        int step = empty ? column.log().size() : column.stepsBefore(first);
-        new BeadSlips(column.log(), step, lowest, Effect.ADDED, events).add();
+        StepLog log = column.log();
+        int step = empty ? log.size() : column.stepsBefore(first);
+        new BeadSlips(log, step, log.size(), lowest, Effect.ADDED, events).add();
         for (int i = first; i < column.rows().length; i++) {
             new ReadingSlips(where(i), lowest, false, Effect.ADDED, events).add(row(i));
             neighbourRods(i);

@@ -14,6 +14,7 @@ final class Events {
     private final int[] steps = new int[Move.values().length];
     private int size;
     private int ofWork;
+    private double unseen;
 
     /// How many slips there are.
     int size() {
@@ -36,9 +37,10 @@ final class Events {
         return weights[i];
     }
 
-    /// Adds a slip. One that leaves the answer right is none.
+    /// Adds a slip. One that leaves the answer right is none, but has its part of the occasion.
     void add(long tenthsOff, long code, double weight) {
         if (tenthsOff == 0) {
+            unseen += weight;
             return;
         }
         if (size == tenths.length) {
@@ -59,12 +61,14 @@ final class Events {
 
     /// Where the slips of the next occasion begin.
     int mark() {
+        unseen = 0;
         return size;
     }
 
-    /// Lets the slips since `mark` share one occasion that counts `worth`, by their weights.
+    /// Lets the slips since `mark` share one occasion that counts `worth`, by their weights. Those
+    /// that leave the answer right take their part with them.
     void share(int mark, double worth) {
-        double all = 0;
+        double all = unseen;
         for (int i = mark; i < size; i++) {
             all += weights[i];
         }
