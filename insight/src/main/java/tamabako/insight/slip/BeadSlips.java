@@ -35,6 +35,7 @@ final class BeadSlips {
     /// Adds the slips of every step.
     void add() {
         for (int i = first; i < end; i++) {
+            events.after(log.where(i), digitPlace(i));
             switch (log.role(i)) {
                 // A carry follows the step that it belongs to, a borrow goes before it.
                 case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, Move.of(log, i - 1));
@@ -48,6 +49,18 @@ final class BeadSlips {
                 beads(i);
             }
         }
+    }
+
+    /// The place of the digit that step `i` serves.
+    private int digitPlace(int i) {
+        int entry = i;
+        while (log.role(entry) == StepLog.Role.BORROW) {
+            entry++;
+        }
+        while (log.role(entry) == StepLog.Role.CARRY) {
+            entry--;
+        }
+        return log.rod(entry);
     }
 
     private void leftOut(Way way, int i, int change, Move of) {

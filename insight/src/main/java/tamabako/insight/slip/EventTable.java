@@ -109,6 +109,11 @@ public final class EventTable {
         return workAnswers;
     }
 
+    /// How many answers there are of the right answer's length.
+    double answersOfItsLength() {
+        return Math.pow(10, Math.max(1, answer.precision() - answer.scale() + places - 1));
+    }
+
     /// How many decimal places the tenths of the answer's last place are.
     int places() {
         return places;

@@ -85,9 +85,9 @@ class TwoSlipsTest {
 
         Finding finding = FINDER.find(sum, written.toPlainString());
 
-        Finding.Two two = finding.two().orElseThrow();
+        Finding.Together two = finding.two().orElseThrow();
         assertThat(two.share()).isGreaterThan(0.9);
-        assertThat(List.of(two.first(), two.second())).contains(SlipKind.ROW_SKIPPED);
+        assertThat(two.kinds()).hasSize(2).contains(SlipKind.ROW_SKIPPED);
         assertThat(finding.verdict()).isNotEqualTo(Finding.Verdict.NONE_KNOWN);
     }
 
