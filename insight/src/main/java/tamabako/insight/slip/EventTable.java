@@ -154,6 +154,11 @@ public final class EventTable {
         return slots[place];
     }
 
+    /// Whether the slip at a place in the order is one of the hand.
+    boolean isOfHand(int place) {
+        return Slot.moveIndex(slots[place]) >= 0;
+    }
+
     /// How often the slip at a place in the order is made.
     double chance(int place, Rates rates) {
         return rates.ofSlot(slots[place]) * events.weight(order[place]);

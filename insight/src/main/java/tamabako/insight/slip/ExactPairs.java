@@ -39,12 +39,16 @@ final class ExactPairs {
         this.places = table.places() - 1;
     }
 
-    /// The pairs that leave the answer of `table` off by `tenths`. None unless it is a column on the
-    /// frame with no total below zero.
+    /// The pairs that leave the answer of `table` off by `tenths`; none unless [#canFollow].
     static List<Pair> of(EventTable table, long tenths) {
         return rows(table)
                 .map(rows -> new ExactPairs(table, rows).leadingTo(tenths))
                 .orElse(List.of());
+    }
+
+    /// Whether pairs can be worked out: for a column on the frame with no total below zero.
+    static boolean canFollow(EventTable table) {
+        return rows(table).isPresent();
     }
 
     private static Optional<long[]> rows(EventTable table) {

@@ -9,9 +9,10 @@ import java.util.OptionalLong;
 /// a slip of the work that the pencil made worse.
 ///
 /// Two slips are looked for as if each changed the answer by what it does alone. That is exact but
-/// where the second meets beads that the first has moved; such pairs are looked for where nothing
-/// simpler leads to the answer ([ExactPairs]), and after them three slips ([Triples]). Two are not
-/// looked for where they explain more than one random answer in twenty, as on short sums.
+/// where the second is of the hand and meets beads that the first has moved; where no single slip
+/// leads to the answer, such pairs are worked out ([ExactPairs]), and where no pair does, three
+/// slips are looked for ([Triples]). Two are not looked for where they explain more than one random
+/// answer in twenty, as on short sums.
 final class Explanations {
 
     /// Two slips are looked for if their answers are at most this part of all answers.
@@ -26,6 +27,7 @@ final class Explanations {
     private long[] pencilTenths = new long[8];
     private double[] pencilWeights = new double[8];
     private int pencils;
+    private boolean exactly;
     private List<ExactPairs.Pair> exact = List.of();
     private List<Triples.Triple> triples = List.of();
 
@@ -86,11 +88,41 @@ final class Explanations {
         size++;
     }
 
+    /// What no single slip leads to is worth more care.
     private void addRare(long tenths) {
-        if (alone < 0 && size == 0 && pencils == 0) {
-            exact = ExactPairs.of(table, tenths);
-            triples = exact.isEmpty() ? Triples.of(table, tenths) : triples;
+        if (alone >= 0) {
+            return;
         }
+        exactly = ExactPairs.canFollow(table);
+        exact = ExactPairs.of(table, tenths);
+        if (exact.isEmpty() && pencils == 0 && !anyPair()) {
+            triples = Triples.of(table, tenths);
+        }
+    }
+
+    private boolean anyPair() {
+        for (int i = 0; i < size; i++) {
+            for (int one = table.start(low(i)); one < table.endOfWork(low(i)); one++) {
+                for (int other = table.start(high(i)); other < table.endOfWork(high(i)); other++) {
+                    if (addUp(one, other)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /// Whether the slips at two places of the table's order, each changing the answer by what it
+    /// does alone, may be a pair that leads to it. Those that may not are among [#exact()] where
+    /// they lead to it nevertheless.
+    boolean addUp(int one, int other) {
+        if (!exactly) {
+            return true;
+        }
+        int first = table.events().moment(table.at(one));
+        int second = table.events().moment(table.at(other));
+        return first == second || !table.isOfHand(first < second ? other : one);
     }
 
     private void addPencil(BigDecimal written) {
@@ -177,7 +209,8 @@ final class Explanations {
         return pencilWeights[i];
     }
 
-    /// The pairs that lead to it only because the second slip meets the frame as the first left it.
+    /// The pairs that lead to it of which the second, a slip of the hand, meets the frame as the
+    /// first has left it.
     List<ExactPairs.Pair> exact() {
         return exact;
     }

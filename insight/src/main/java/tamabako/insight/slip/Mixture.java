@@ -38,11 +38,7 @@ final class Mixture {
             }
         }
         for (int i = 0; i < explanations.pairs(); i++) {
-            int low = explanations.low(i);
-            int high = explanations.high(i);
-            double[] ofLow = ofWork(table, low);
-            double[] ofHigh = low == high ? ofLow : ofWork(table, high);
-            addPairs(ofLow, ofHigh, low == high ? 0.5 : 1);
+            addPairs(explanations, explanations.low(i), explanations.high(i));
         }
         for (ExactPairs.Pair pair : explanations.exact()) {
             double[] first = new double[NO_OTHER];
@@ -69,6 +65,22 @@ final class Mixture {
 
     private static void add(double[] kinds, Events events, int i) {
         kinds[Code.way(events.code(i)).kind().index()] += events.weight(i);
+    }
+
+    private void addPairs(Explanations explanations, int low, int high) {
+        EventTable table = explanations.table();
+        double times = low == high ? 0.5 : 1;
+        for (int place = table.start(low); place < table.endOfWork(low); place++) {
+            double[] partners = new double[NO_OTHER];
+            for (int other = table.start(high); other < table.endOfWork(high); other++) {
+                if (explanations.addUp(place, other)) {
+                    add(partners, table.events(), table.at(other));
+                }
+            }
+            double[] one = new double[NO_OTHER];
+            add(one, table.events(), table.at(place));
+            addPairs(one, partners, times);
+        }
     }
 
     private void addPairs(double[] some, double[] others, double times) {

@@ -78,12 +78,23 @@ final class Weighing implements Weighed {
         for (int i = 0; i < explanations.pairs(); i++) {
             int low = explanations.low(i);
             int high = explanations.high(i);
-            double ofLow = ofWork(low);
-            double ofHigh = low == high ? ofLow : ofWork(high);
-            double both = nothing * ofLow * ofHigh * (low == high ? 0.5 : 1);
-            sums[TWO] += both;
-            noteWork(low, both / ofLow, TWO);
-            noteWork(high, both / ofHigh, TWO);
+            // Each pair within one group is met twice, once from either side.
+            double times = low == high ? nothing / 2 : nothing;
+            notePartners(low, high, times);
+            notePartners(high, low, times);
+        }
+    }
+
+    /// Notes the slips of one group, each with the chance of those that it makes a pair with.
+    private void notePartners(int group, int partners, double times) {
+        for (int place = table.start(group); place < table.endOfWork(group); place++) {
+            double partner = 0;
+            for (int other = table.start(partners); other < table.endOfWork(partners); other++) {
+                partner += explanations.addUp(place, other) ? table.chance(other, rates) : 0;
+            }
+            double both = times * table.chance(place, rates) * partner;
+            sums[TWO] += both / TWO;
+            notes.add(table.events().code(table.at(place)), table.tenths(group), both, TWO);
         }
     }
 
