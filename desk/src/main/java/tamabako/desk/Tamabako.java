@@ -17,6 +17,7 @@ import tamabako.desk.command.MasteryCommand;
 import tamabako.desk.command.PaperCommand;
 import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
+import tamabako.desk.command.ReadyCommand;
 import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
 
@@ -38,6 +39,7 @@ import tamabako.desk.command.WorkCommand;
             MarkCommand.class,
             SlipsCommand.class,
             MasteryCommand.class,
+            ReadyCommand.class,
             ClassbookCommand.class,
             CommandLine.HelpCommand.class
         })

@@ -10,7 +10,7 @@ import { Sheet } from './sheet.js';
 /** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number}} Round */
 /**
  * @typedef {{room: string, seat: number, name: string, extra: number, taken: number, handedIn: boolean,
- *   late: string, asked: boolean, one: boolean, title: string, written: string[], marks: string[],
+ *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[],
  *   round: Round}} State
  */
 
@@ -28,6 +28,8 @@ const SECOND_PRESS = 6_000;
 let shownRun = 0;
 let isThere = true;
 let isOver = false;
+/** Whether the class went on while answers were still on the tablet. */
+let wentOn = false;
 /** Handing in takes two presses. */
 let isAsked = false;
 /** What the tablet sent last, by problem, so that nothing is sent twice for nothing. @type {Map<number, string>} */
@@ -109,6 +111,7 @@ async function round(now) {
   if (isNew) {
     box.held = false;
     trouble('', false);
+    wentOn = box.queue.length > 0;
     await look();
     return;
   }
@@ -160,7 +163,8 @@ function tell() {
           ? words['time-up']
           : (words[state.round.phase] ?? '');
   const net = isOver ? '' : !isThere ? words.offline : waiting > 0 ? words['waiting-to-send'].replace('{0}', String(waiting)) : '';
-  say([where, net].filter(Boolean).join(' '));
+  const later = state.later > 0 ? words.later : '';
+  say([where, later, net].filter(Boolean).join(' '));
 }
 
 /** The button says again what it said at first. */
@@ -171,7 +175,11 @@ function notYet() {
 
 box.changed = tell;
 box.told = ({ refused, round: now }) => {
-  if (!refused) return;
+  if (!refused) {
+    if (box.queue.length === 0 && wentOn) void look();
+    wentOn = false;
+    return;
+  }
   if (refused === 'late') {
     box.held = true;
     trouble(words.late, false);

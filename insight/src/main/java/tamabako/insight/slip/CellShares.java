@@ -12,31 +12,31 @@ final class CellShares {
     private final int[] cells;
     private final int[] strands;
     private final double[] alone;
-    private final double[] paired;
+    private final double[] together;
 
-    private CellShares(int[] cells, int[] strands, double[] alone, double[] paired) {
+    private CellShares(int[] cells, int[] strands, double[] alone, double[] together) {
         this.cells = cells;
         this.strands = strands;
         this.alone = alone;
-        this.paired = paired;
+        this.together = together;
     }
 
     /// Adds how many slips were made in each cell.
     ///
-    /// Two slips at once are shared out among the cells of their strand as usual rates have it.
+    /// Several slips at once are shared out among the cells of their strand as usual rates have it.
     void add(double[] factors, SlipTerms terms, double[] slips) {
         if (cells.length == 0) {
             return;
         }
         double all = terms.sum(factors);
         double[] pairs = new double[Strand.COUNT];
-        terms.addPaired(factors, all, pairs);
+        terms.addTogether(factors, all, pairs);
         double[] usual = new double[Strand.COUNT];
         for (int i = 0; i < cells.length; i++) {
-            usual[strands[i]] += paired[i];
+            usual[strands[i]] += together[i];
         }
         for (int i = 0; i < cells.length; i++) {
-            double both = paired[i] == 0 ? 0 : pairs[strands[i]] * paired[i] / usual[strands[i]];
+            double both = together[i] == 0 ? 0 : pairs[strands[i]] * together[i] / usual[strands[i]];
             slips[cells[i]] += alone[i] * factors[strands[i]] / all + both;
         }
     }
@@ -48,7 +48,7 @@ final class CellShares {
         private static final int MOVES = Move.values().length;
 
         private final double[] alone = new double[MOVES * Cell.COUNT];
-        private final double[] paired = new double[MOVES * Cell.COUNT];
+        private final double[] together = new double[MOVES * Cell.COUNT];
 
         void alone(long code, int strand, double chance) {
             if (Code.cell(code) >= 0) {
@@ -56,9 +56,9 @@ final class CellShares {
             }
         }
 
-        void paired(long code, int strand, double chance) {
+        void together(long code, int strand, double chance) {
             if (Code.cell(code) >= 0) {
-                paired[strand * Cell.COUNT + Code.cell(code)] += chance;
+                together[strand * Cell.COUNT + Code.cell(code)] += chance;
             }
         }
 
@@ -66,7 +66,7 @@ final class CellShares {
             int[] places = new int[alone.length];
             int size = 0;
             for (int i = 0; i < alone.length; i++) {
-                if (alone[i] > 0 || paired[i] > 0) {
+                if (alone[i] > 0 || together[i] > 0) {
                     places[size++] = i;
                 }
             }
@@ -75,7 +75,7 @@ final class CellShares {
                     Arrays.stream(met).map(i -> i % Cell.COUNT).toArray(),
                     Arrays.stream(met).map(i -> i / Cell.COUNT).toArray(),
                     Arrays.stream(met).mapToDouble(i -> alone[i]).toArray(),
-                    Arrays.stream(met).mapToDouble(i -> paired[i]).toArray());
+                    Arrays.stream(met).mapToDouble(i -> together[i]).toArray());
         }
     }
 }

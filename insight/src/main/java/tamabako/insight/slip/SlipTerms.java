@@ -1,48 +1,21 @@
 package tamabako.insight.slip;
 
-/// The terms of a wrong answer's chance: weights times the factors of one strand or of two.
-///
-/// @param first the strand of the one slip
-/// @param second the strand of the other; -1 where there is none
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/// The terms of a wrong answer's chance: weights times the factors of the strand of one slip, or of
+/// the strands of two or three.
 final class SlipTerms {
 
-    static final SlipTerms NONE = new SlipTerms(new int[0], new int[0], new double[0]);
+    static final SlipTerms NONE = new SlipTerms(new int[0][0], new double[0]);
 
-    private static final int NO_OTHER = -1;
-
-    private final int[] first;
-    private final int[] second;
+    private final int[][] strands;
     private final double[] weights;
 
-    SlipTerms(int[] first, int[] second, double[] weights) {
-        this.first = first;
-        this.second = second;
+    private SlipTerms(int[][] strands, double[] weights) {
+        this.strands = strands;
         this.weights = weights;
-    }
-
-    /// Of a matrix of weights by strand and strand, the upper triangle; its last column is for
-    /// single slips.
-    static SlipTerms of(double[][] matrix) {
-        int size = 0;
-        for (double[] row : matrix) {
-            for (double weight : row) {
-                size += weight > 0 ? 1 : 0;
-            }
-        }
-        int[] first = new int[size];
-        int[] second = new int[size];
-        double[] weights = new double[size];
-        int filled = 0;
-        for (int one = 0; one < matrix.length; one++) {
-            for (int other = 0; other <= matrix.length; other++) {
-                if (matrix[one][other] > 0) {
-                    first[filled] = one;
-                    second[filled] = other == matrix.length ? NO_OTHER : other;
-                    weights[filled++] = matrix[one][other];
-                }
-            }
-        }
-        return new SlipTerms(first, second, weights);
     }
 
     boolean isEmpty() {
@@ -59,28 +32,30 @@ final class SlipTerms {
     }
 
     private double term(int i, double[] factors) {
-        double one = weights[i] * factors[first[i]];
-        return second[i] == NO_OTHER ? one : one * factors[second[i]];
+        double term = weights[i];
+        for (int strand : strands[i]) {
+            term *= factors[strand];
+        }
+        return term;
     }
 
     void addSlips(double[] factors, double times, double[] slips) {
         double all = sum(factors);
         for (int i = 0; i < weights.length; i++) {
             double share = times * term(i, factors) / all;
-            slips[first[i]] += share;
-            if (second[i] != NO_OTHER) {
-                slips[second[i]] += share;
+            for (int strand : strands[i]) {
+                slips[strand] += share;
             }
         }
     }
 
-    /// Adds to `slips` those of two slips at once only, as parts of the whole sum.
-    void addPaired(double[] factors, double all, double[] slips) {
+    /// Adds to `slips` those of several slips at once only, as parts of the whole sum.
+    void addTogether(double[] factors, double all, double[] slips) {
         for (int i = 0; i < weights.length; i++) {
-            if (second[i] != NO_OTHER) {
-                double share = term(i, factors) / all;
-                slips[first[i]] += share;
-                slips[second[i]] += share;
+            if (strands[i].length > 1) {
+                for (int strand : strands[i]) {
+                    slips[strand] += term(i, factors) / all;
+                }
             }
         }
     }
@@ -94,17 +69,65 @@ final class SlipTerms {
         double all = sum(factors);
         for (int i = 0; i < weights.length; i++) {
             double share = times * term(i, factors) / all;
-            information[first[i]][first[i]] -= share;
-            if (second[i] != NO_OTHER) {
-                information[second[i]][second[i]] -= share;
-                information[first[i]][second[i]] -= share;
-                information[second[i]][first[i]] -= share;
+            for (int one : strands[i]) {
+                for (int other : strands[i]) {
+                    information[one][other] -= share;
+                }
             }
         }
         for (int one = 0; one < mean.length; one++) {
             for (int other = 0; other < mean.length && mean[one] > 0; other++) {
                 information[one][other] += times * mean[one] * mean[other];
             }
+        }
+    }
+
+    /// Adds terms up.
+    static final class Adding {
+
+        private static final int COUNT = Strand.COUNT;
+
+        private final double[] singles = new double[COUNT];
+        private final double[][] pairs = new double[COUNT][COUNT];
+        private final Map<Integer, Double> triples = new LinkedHashMap<>();
+
+        void single(int strand, double weight) {
+            singles[strand] += weight;
+        }
+
+        void pair(int one, int other, double weight) {
+            pairs[Math.min(one, other)][Math.max(one, other)] += weight;
+        }
+
+        void triple(int one, int two, int three, double weight) {
+            int[] sorted = {one, two, three};
+            Arrays.sort(sorted);
+            triples.merge((sorted[0] * COUNT + sorted[1]) * COUNT + sorted[2], weight, Double::sum);
+        }
+
+        SlipTerms terms() {
+            int most = COUNT + COUNT * COUNT + triples.size();
+            int[][] strands = new int[most][];
+            double[] weights = new double[most];
+            int size = 0;
+            for (int one = 0; one < COUNT; one++) {
+                if (singles[one] > 0) {
+                    strands[size] = new int[] {one};
+                    weights[size++] = singles[one];
+                }
+                for (int other = one; other < COUNT; other++) {
+                    if (pairs[one][other] > 0) {
+                        strands[size] = new int[] {one, other};
+                        weights[size++] = pairs[one][other];
+                    }
+                }
+            }
+            for (Map.Entry<Integer, Double> triple : triples.entrySet()) {
+                int key = triple.getKey();
+                strands[size] = new int[] {key / COUNT / COUNT, key / COUNT % COUNT, key % COUNT};
+                weights[size++] = triple.getValue();
+            }
+            return new SlipTerms(Arrays.copyOf(strands, size), Arrays.copyOf(weights, size));
         }
     }
 }

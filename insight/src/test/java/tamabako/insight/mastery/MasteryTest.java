@@ -191,7 +191,11 @@ class MasteryTest {
 
         MoveMastery old = of(then, Move.ADD_TEN_COMPLEMENT);
         MoveMastery fresh = of(now, Move.ADD_TEN_COMPLEMENT);
-        assertThat(old.slips()).isCloseTo(fresh.slips() * Math.pow(0.985, 200), within(0.5));
+        Strand strand = new Strand.OfMove(Move.ADD_TEN_COMPLEMENT);
+        assertThat(then.posterior().expected(strand))
+                .isCloseTo(
+                        now.posterior().expected(strand) * Math.pow(0.985, 200), within(1e-9));
+        assertThat(old.slips()).isLessThan(fresh.slips() / 5);
         assertThat(old.rate()).isBetween(old.usual(), fresh.rate());
         assertThat(old.high() / old.low()).isGreaterThan(fresh.high() / fresh.low());
     }

@@ -102,7 +102,8 @@ final class Opened {
                                 pupil.name(),
                                 pupil.language().getLanguage(),
                                 pupil.preferences().extraTime(),
-                                pins.getOrDefault(pupil.id(), "")))
+                                pins.getOrDefault(pupil.id(), ""),
+                                pupil.preferences().noFlashing()))
                 .toList();
     }
 

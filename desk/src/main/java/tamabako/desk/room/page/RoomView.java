@@ -81,7 +81,9 @@ public record RoomView(
                 rows,
                 room.seats().present().count(),
                 room.seats().present().filter(Seat::handedIn).count(),
-                room.setup().pupils(),
+                room.setup().pupils().stream()
+                        .filter(one -> !one.equals(Expected.NOBODY))
+                        .toList(),
                 slips);
     }
 

@@ -10,7 +10,8 @@ import tamabako.desk.room.Seat;
 /// @param name the pupil's
 /// @param state `working`, `away` or `done`
 /// @param asks whether another tablet asks for the seat
-/// @param late whether answers that came late wait for the teacher
+/// @param late whether answers that came after the time was up wait on the tablet for the teacher
+/// @param later how many answers came after the class had gone on
 /// @param extraTime per cent
 /// @param marks the word of the mark of each answer, `empty` where there is none
 /// @param written how many answers are written
@@ -21,6 +22,7 @@ public record SeatRow(
         String state,
         boolean asks,
         boolean late,
+        int later,
         int extraTime,
         List<String> marks,
         long written,
@@ -43,6 +45,7 @@ public record SeatRow(
                 seat.handedIn() ? "done" : away ? "away" : "working",
                 !seat.keys().asking().isEmpty(),
                 seat.late() == Seat.Late.WAITING,
+                seat.later().size(),
                 seat.extraTime(),
                 seat.answers().stream().map(Answered::mark).toList(),
                 seat.written(),

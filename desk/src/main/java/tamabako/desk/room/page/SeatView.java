@@ -46,6 +46,7 @@ public record SeatView(
                     "waiting-to-send",
                     "handed-in",
                     "late",
+                    "later",
                     "stale",
                     "replaced",
                     "closed",
@@ -76,6 +77,7 @@ public record SeatView(
         state.put("taken", seat.taken());
         state.put("handedIn", seat.handedIn());
         state.put("late", seat.late().name().toLowerCase(Locale.ROOT));
+        state.put("later", seat.later().size());
         state.put("asked", asked);
         state.put("one", room.setup().oneByOne());
         state.put("title", room.current().title());

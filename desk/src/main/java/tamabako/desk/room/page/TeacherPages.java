@@ -109,6 +109,7 @@ final class TeacherPages {
             case "let-move" -> Optional.of(new RoomCommand.LetMove(seat, true));
             case "keep-here" -> Optional.of(new RoomCommand.LetMove(seat, false));
             case "admit-late" -> Optional.of(new RoomCommand.AdmitLate(seat));
+            case "leave-out" -> Optional.of(new RoomCommand.LeaveOut(seat));
             default -> Optional.empty();
         };
     }
