@@ -1,6 +1,7 @@
 package tamabako.insight.simulation;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -8,7 +9,7 @@ import java.util.SplittableRandom;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipKind;
 
-/// Decides where a simulated pupil slips: nowhere, at one occasion, or wherever chance has it.
+/// Decides where a simulated pupil slips: nowhere, at some occasions, or wherever chance has it.
 ///
 /// For one slip, a first run without any notes every occasion; one is drawn by its chance, and a
 /// second run slips there.
@@ -24,10 +25,8 @@ public final class Fate {
     /// Stands for no rod.
     public static final int NO_ROD = -100;
 
-    private static final int NOWHERE = -1;
-    private static final int ANYWHERE = -2;
-
-    private final int fatal;
+    private final boolean anywhere;
+    private final BitSet fatal;
     private final Rates rates;
     private final SplittableRandom chance;
     private final Habit habit;
@@ -35,7 +34,9 @@ public final class Fate {
     private final Set<SlipKind> fallen = EnumSet.noneOf(SlipKind.class);
     private int slips;
 
-    private Fate(int fatal, Rates rates, SplittableRandom chance, Habit habit) {
+    private Fate(
+            boolean anywhere, BitSet fatal, Rates rates, SplittableRandom chance, Habit habit) {
+        this.anywhere = anywhere;
         this.fatal = fatal;
         this.rates = rates;
         this.chance = chance;
@@ -44,27 +45,32 @@ public final class Fate {
 
     /// No slip at all.
     public static Fate kind() {
-        return at(NOWHERE);
+        return at();
     }
 
-    /// A slip at the occasion of this number.
-    public static Fate at(int occasion) {
-        return new Fate(occasion, Rates.shipped(), new SplittableRandom(0), Habit.NONE);
+    /// Slips at the occasions of these numbers; after the first slip they are counted as they then
+    /// come.
+    public static Fate at(int... occasions) {
+        BitSet fatal = new BitSet();
+        for (int occasion : occasions) {
+            fatal.set(occasion);
+        }
+        return new Fate(false, fatal, Rates.shipped(), new SplittableRandom(0), Habit.NONE);
     }
 
     /// Slips by these rates, as many as chance has it, of a pupil with this habit.
     public static Fate by(Rates rates, SplittableRandom chance, Habit habit) {
-        return new Fate(ANYWHERE, rates, chance, habit);
+        return new Fate(true, new BitSet(), rates, chance, habit);
     }
 
     /// Whether the pupil slips here, which happens with `weight` times the rate of `kind`.
     boolean falls(SlipKind kind, int row, int rod, double weight) {
         boolean falls;
-        if (fatal == ANYWHERE) {
+        if (anywhere) {
             falls = chance.nextDouble() < weight * rates.of(kind);
         } else {
             occasions.add(new Occasion(kind, row, rod, weight));
-            falls = occasions.size() - 1 == fatal;
+            falls = fatal.get(occasions.size() - 1);
         }
         if (falls) {
             fallen.add(kind);

@@ -58,6 +58,11 @@ final class Code {
         return ROW | row;
     }
 
+    /// The number in a packed place, such as that of its row.
+    static int number(int where) {
+        return where & MOST_ROWS;
+    }
+
     @SuppressWarnings("EnumOrdinal")
     static int operand(Cause.Operand operand) {
         return OPERAND | operand.ordinal();

@@ -109,6 +109,11 @@ public final class EventTable {
         return workAnswers;
     }
 
+    /// How many answers there are of the right answer's length.
+    double answersOfItsLength() {
+        return Math.pow(10, Math.max(1, answer.precision() - answer.scale() + places - 1));
+    }
+
     /// How many decimal places the tenths of the answer's last place are.
     int places() {
         return places;
@@ -147,6 +152,11 @@ public final class EventTable {
     /// The [Slot] of the slip at a place in the order.
     int slot(int place) {
         return slots[place];
+    }
+
+    /// Whether the slip at a place in the order is one of the hand.
+    boolean isOfHand(int place) {
+        return Slot.moveIndex(slots[place]) >= 0;
     }
 
     /// How often the slip at a place in the order is made.
