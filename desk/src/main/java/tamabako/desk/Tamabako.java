@@ -16,6 +16,7 @@ import tamabako.desk.command.MarkCommand;
 import tamabako.desk.command.PaperCommand;
 import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
+import tamabako.desk.command.ReadyCommand;
 import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
 
@@ -36,6 +37,7 @@ import tamabako.desk.command.WorkCommand;
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,
+            ReadyCommand.class,
             ClassbookCommand.class,
             CommandLine.HelpCommand.class
         })
