@@ -134,6 +134,21 @@ public final class RoomLog {
         door.tell(book -> book.execute("update room set code = ? where id = ?", code, id));
     }
 
+    /// Puts another text in the place of what a room was opened with.
+    public void changeSetup(String id, String setup) {
+        door.tell(book -> book.execute("update room set setup = ? where id = ?", setup, id));
+    }
+
+    /// Puts other events in the place of those that were kept under that number.
+    public void change(String id, Part part) {
+        door.tell(book ->
+                book.execute(
+                        "update room_part set events = ? where room_id = ? and number = ?",
+                        part.events(),
+                        id,
+                        part.number()));
+    }
+
     /// Takes a room out of the book, with all that happened in it.
     public void close(String id) {
         door.tell(book -> {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,13 +26,44 @@ class DemoClassTest {
                     .extracting(Group::name)
                     .containsExactly("Thursday adults", "Tuesday juniors");
             assertThat(book.pupils().all()).hasSize(14).allMatch(Pupil::demo);
-            assertThat(book.sheets().latest(99)).hasSize(6).allMatch(KeptSheet::demo);
+            // Juniors: three lessons of two sections, four of three, and three sheets of wishes;
+            // adults: eight lessons of three sections.
+            int juniors = 3 * 2 + 4 * 3 + 3;
+            int adults = 8 * 3;
+            assertThat(book.sheets().latest(99))
+                    .hasSize(juniors + adults)
+                    .allMatch(KeptSheet::demo);
             List<Work> work = book.work().latest(999);
-            assertThat(work).hasSize(8 * 3 + 6 * 3);
+            assertThat(work).hasSizeBetween(8 * juniors * 3 / 4, 8 * juniors + 6 * adults - 1);
+            assertThat(work)
+                    .flatExtracting(Work::answers)
+                    .allMatch(answer -> answer.took().isPresent());
             long right = work.stream().mapToLong(Work::right).sum();
             long all = work.stream().mapToLong(one -> one.answers().size()).sum();
             assertThat(right * 100 / all).isBetween(75L, 95L);
         }
+    }
+
+    @Test
+    void whoeverWasAwayHasNoWorkOfThatDay() {
+        try (ClassBook book = ClassBook.open(folder.resolve("away.sqlite"))) {
+            DemoClass.fill(book, NOW);
+            List<Attended> away =
+                    book.pupils().all().stream()
+                            .flatMap(pupil -> book.attendance().of(pupil.id()).stream())
+                            .filter(day -> day.how() == Attended.How.ABSENT)
+                            .toList();
+            assertThat(away)
+                    .isNotEmpty()
+                    .allSatisfy(day ->
+                            assertThat(book.work().of(day.pupilId()))
+                                    .extracting(work -> dayOf(work.handedAt()))
+                                    .doesNotContain(day.day()));
+        }
+    }
+
+    private static LocalDate dayOf(Instant moment) {
+        return LocalDate.ofInstant(moment, ZoneOffset.UTC);
     }
 
     @Test

@@ -11,8 +11,8 @@ import tamabako.desk.web.Routes;
 import tamabako.records.ClassBook;
 import tamabako.records.Pupil;
 
-/// The page on which a pupil is erased, once the name was typed. A room that is open has written
-/// down who sits in it, and is closed first.
+/// The page on which a pupil is erased, once the name was typed. Whatever keeps traces lets go of
+/// them first; where a room still names the pupil, nothing more is erased.
 record PupilErasing(ClassBook book, List<PupilTraces> traces) implements Routes {
 
     PupilErasing {
@@ -49,11 +49,11 @@ record PupilErasing(ClassBook book, List<PupilTraces> traces) implements Routes 
             form.blame("name", request.words().say("book.erase-other", pupil.name()));
             return page(400, pupil, form);
         }
+        traces.forEach(trace -> trace.erase(pupil.id()));
         if (!book.rooms().naming(pupil.id()).isEmpty()) {
             form.blame("name", request.words().say("book.erase-in-room", pupil.name()));
             return page(400, pupil, form);
         }
-        traces.forEach(trace -> trace.erase(pupil.id()));
         book.pupils().erase(pupil.id());
         return Reply.seeOther("/book/groups/" + pupil.groupId());
     }

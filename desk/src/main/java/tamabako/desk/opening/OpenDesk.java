@@ -120,7 +120,7 @@ public final class OpenDesk implements AutoCloseable {
         SecureRandom chance = new SecureRandom();
         return List.of(
                 new HomePage(book, zone),
-                new BookPages(book, clock, zone, List.of()),
+                new BookPages(book, clock, zone, List.of(rooms.traces())),
                 new EntryPages(book, clock, zone),
                 new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),

@@ -1,6 +1,7 @@
 package tamabako.desk.opening;
 
 import java.time.Clock;
+import tamabako.desk.book.PupilTraces;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.desk.room.live.Live;
 import tamabako.desk.room.page.RoomPages;
@@ -23,6 +24,11 @@ final class OpenRooms implements AutoCloseable {
 
     Routes pages() {
         return new RoomPages(book, rooms, live, clock);
+    }
+
+    /// Where a pupil who is erased may have sat.
+    PupilTraces traces() {
+        return rooms;
     }
 
     /// Ends the streams, which the server would wait for.

@@ -13,6 +13,14 @@ public record Answered(String written, String mark, OptionalLong took) {
     /// No answer yet.
     public static final Answered NOTHING = new Answered("", "empty", OptionalLong.empty());
 
+    /// The problem was shown badly on this seat's tablet: nothing can be written.
+    public static final Answered VOID = new Answered("", "void", OptionalLong.empty());
+
+    /// Whether it does not count, since the problem was shown badly.
+    public boolean isVoid() {
+        return equals(VOID);
+    }
+
     /// Whether something was written.
     public boolean isThere() {
         return !written.isBlank();

@@ -1,5 +1,6 @@
 package tamabako.desk.room;
 
+import java.util.List;
 import tamabako.desk.room.Seat.Keys;
 import tamabako.desk.room.Seat.Late;
 
@@ -27,11 +28,14 @@ final class Applying {
             case RoomEvent.TakenOver(int seat) ->
                     room.with(seats.change(seat, one -> one.with(moved(one.keys()))));
             case RoomEvent.Started(long at) ->
-                    room.with(new Phase.Running(at, room.phase().worked(at)));
-            case RoomEvent.Paused(long at) -> room.with(new Phase.Paused(room.phase().worked(at)));
-            case RoomEvent.TimeAdded(long more) -> room.withAdded(more);
+                    in(room, new Phase.Running(at, room.phase().worked(at)));
+            case RoomEvent.Paused(long at) -> in(room, new Phase.Paused(room.phase().worked(at)));
+            case RoomEvent.TimeAdded(long more) -> room.with(room.now().withAdded(more));
             case RoomEvent.Ended(long at) ->
-                    room.with(new Phase.Ended(at, room.phase().worked(at)));
+                    in(room, new Phase.Ended(at, room.phase().worked(at)));
+            case RoomEvent.Turned(Turn turn) -> room.with(room.now().with(turn));
+            case RoomEvent.Ran(int seat, int problem, boolean exact) ->
+                    room.with(seats.change(seat, one -> one.ran(problem, exact)));
             case RoomEvent.RoundSet(int round) -> room.before(round);
             case RoomEvent.Answered answered ->
                     room.with(seats.change(answered.seat(), one -> one.with(answered)));
@@ -41,8 +45,26 @@ final class Applying {
                     room.with(seats.change(seat, one -> one.with(Late.WAITING)));
             case RoomEvent.LateAdmitted(int seat) ->
                     room.with(seats.change(seat, one -> one.with(Late.ADMITTED)));
+            case RoomEvent.CameLater came ->
+                    room.with(
+                            seats.change(
+                                    came.seat(), one -> one.with(came.number(), came.later())));
+            case RoomEvent.Passed(int seat, int number) ->
+                    room.with(seats.change(seat, one -> one.passed(number)));
+            case RoomEvent.LetIn(int seat, Later later) ->
+                    room.with(
+                            seats.change(
+                                    seat, one -> one.without(later, later.run() == room.run())));
+            case RoomEvent.LeftOut(int seat) ->
+                    room.with(seats.change(seat, one -> one.with(List.<Later>of())));
+            case RoomEvent.Forgotten(int place, List<Integer> sat) ->
+                    Forgetting.apply(room, place, sat);
             case RoomEvent.Closed _ -> room.gone();
         };
+    }
+
+    private static RoomState in(RoomState room, Phase phase) {
+        return room.with(room.now().with(phase));
     }
 
     private static Keys asked(Keys keys, String key) {

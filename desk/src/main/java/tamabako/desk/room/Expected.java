@@ -7,4 +7,10 @@ package tamabako.desk.room;
 /// @param language the tag of the language that the pupil reads
 /// @param extraTime how much longer than the others the pupil may take, per cent
 /// @param pin the figures to be typed with the name; blank where the name is enough
-public record Expected(String pupil, String name, String language, int extraTime, String pin) {}
+/// @param calm whether numbers come slowly on the pupil's tablet
+public record Expected(
+        String pupil, String name, String language, int extraTime, String pin, boolean calm) {
+
+    /// The place of a pupil who was erased.
+    public static final Expected NOBODY = new Expected("", "", "", 0, "", false);
+}

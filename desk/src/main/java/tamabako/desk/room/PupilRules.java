@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import tamabako.desk.room.Seat.Late;
 import tamabako.problems.Problem;
-import tamabako.problems.marking.Mark;
 import tamabako.problems.marking.Marker;
-import tamabako.problems.marking.WritingRules;
 import tamabako.problems.words.Sayable;
 
 /// What a pupil may do: with the own seat, in the round that goes on, in time, and once.
@@ -35,6 +33,7 @@ record PupilRules(RoomState room) {
             case RoomCommand.AgreeToMove move -> TakeOver.decide(room, seat.number(), move.yes());
             case RoomCommand.Answer answer -> answer(seat, answer);
             case RoomCommand.HandIn handIn -> handIn(seat, handIn);
+            case RoomCommand.Report report -> report(seat, report);
         };
     }
 
@@ -50,15 +49,69 @@ record PupilRules(RoomState room) {
         if (answer.number() <= seat.taken()) {
             return Decision.accept();
         }
-        Optional<Decision> refused = refused(seat, answer.run(), answer.number(), answer.at());
+        Optional<Decision> refused = outOfOrder(seat, answer.run(), answer.number());
         if (refused.isPresent()) {
             return refused.get();
         }
+        Activity activity = room.roundOf(answer.run()).activity();
         boolean isAnswer =
                 answer.problem() >= 0
-                        && answer.problem() < seat.answers().size()
+                        && answer.problem() < activity.answers()
                         && answer.written().length() <= LONGEST;
-        return isAnswer ? taken(seat, answer) : Decision.refuse(Refusal.NO_ANSWER);
+        if (answer.run() < room.run()) {
+            return isAnswer ? later(seat, answer) : Decision.refuse(Refusal.NO_ANSWER);
+        }
+        refused = refused(seat, answer.at());
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        if (!isAnswer) {
+            return Decision.refuse(Refusal.NO_ANSWER);
+        }
+        return activity.inTurn() ? inTurn(seat, answer) : taken(seat, answer);
+    }
+
+    /// An answer to a round or a problem that the class has left is kept beside the others.
+    private Decision later(Seat seat, RoomCommand.Answer answer) {
+        Later later =
+                new Later(
+                        answer.run(),
+                        answer.problem(),
+                        answer.written().strip(),
+                        mark(answer),
+                        answer.at());
+        return Decision.accept(new RoomEvent.CameLater(seat.number(), answer.number(), later));
+    }
+
+    private Decision inTurn(Seat seat, RoomCommand.Answer answer) {
+        Optional<Refusal> closed = new TurnRules(room).closed(answer.problem(), answer.at());
+        if (closed.isEmpty() && seat.answers().get(answer.problem()).isVoid()) {
+            closed = Optional.of(Refusal.NOT_COUNTED);
+        }
+        if (closed.isEmpty()) {
+            return taken(seat, answer);
+        }
+        return closed.get() == Refusal.LATE
+                ? later(seat, answer)
+                : Decision.refuse(closed.get());
+    }
+
+    /// A showing that went wrong does not count, but takes nothing away that was answered before.
+    private Decision report(Seat seat, RoomCommand.Report report) {
+        boolean isOn =
+                report.run() == room.run()
+                        && report.problem() == room.turn().problem()
+                        && report.problem() >= 0
+                        && room.current().activity() instanceof Activity.Shown;
+        if (!isOn) {
+            return Decision.refuse(Refusal.STALE);
+        }
+        Answered answer = seat.answers().get(report.problem());
+        boolean changes = report.exact() ? answer.isVoid() : answer.equals(Answered.NOTHING);
+        return changes
+                ? Decision.accept(
+                        new RoomEvent.Ran(seat.number(), report.problem(), report.exact()))
+                : Decision.accept();
     }
 
     private Decision taken(Seat seat, RoomCommand.Answer answer) {
@@ -77,31 +130,38 @@ record PupilRules(RoomState room) {
     }
 
     private String mark(RoomCommand.Answer answer) {
-        return switch (room.current().activity()) {
-            case Activity.Written(List<Problem> problems, WritingRules rules) -> {
-                Problem problem = problems.get(answer.problem());
-                Mark mark = Marker.mark(problem, answer.written(), rules);
-                yield Sayable.word(mark.getClass());
-            }
-        };
+        Activity activity = room.roundOf(answer.run()).activity();
+        Problem problem = activity.problems().get(answer.problem());
+        return Sayable.word(Marker.mark(problem, answer.written(), activity.rules()).getClass());
     }
 
     private Decision handIn(Seat seat, RoomCommand.HandIn handIn) {
         if (handIn.number() <= seat.taken()) {
             return Decision.accept();
         }
-        return refused(seat, handIn.run(), handIn.number(), handIn.at())
-                .orElseGet(() ->
-                        Decision.accept(new RoomEvent.HandedIn(seat.number(), handIn.number())));
+        Optional<Decision> refused = outOfOrder(seat, handIn.run(), handIn.number());
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        return handIn.run() < room.run()
+                ? Decision.accept(new RoomEvent.Passed(seat.number(), handIn.number()))
+                : refused(seat, handIn.at())
+                        .orElseGet(() ->
+                                Decision.accept(
+                                        new RoomEvent.HandedIn(seat.number(), handIn.number())));
     }
 
-    private Optional<Decision> refused(Seat seat, int run, int number, long at) {
-        if (run != room.run()) {
+    /// A message of a run that never was, or one that jumps over another.
+    private Optional<Decision> outOfOrder(Seat seat, int run, int number) {
+        if (run < 1 || run > room.run()) {
             return Optional.of(Decision.refuse(Refusal.STALE));
         }
-        if (number != seat.taken() + 1) {
-            return Optional.of(Decision.refuse(Refusal.GAP));
-        }
+        return number == seat.taken() + 1
+                ? Optional.empty()
+                : Optional.of(Decision.refuse(Refusal.GAP));
+    }
+
+    private Optional<Decision> refused(Seat seat, long at) {
         if (room.phase() instanceof Phase.Waiting) {
             return Optional.of(Decision.refuse(Refusal.NOT_BEGUN));
         }

@@ -26,6 +26,10 @@ public enum Refusal {
     STALE,
     /// The round did not begin yet.
     NOT_BEGUN,
+    /// The last word or number of the problem is not out yet.
+    EARLY,
+    /// The problem was shown badly and does not count.
+    NOT_COUNTED,
     /// The time was up before it came.
     LATE,
     /// The round was handed in already.

@@ -25,6 +25,9 @@ public sealed interface RoomCommand {
     /// The limits of a round passed.
     record TimeUp(long at) implements RoomCommand {}
 
+    /// Let go of everything that tells of a pupil.
+    record Forget(String pupil) implements RoomCommand {}
+
     /// Begin the round, or go on after a pause.
     record Start(long at) implements OfTeacher {}
 
@@ -67,6 +70,14 @@ public sealed interface RoomCommand {
     /// Let the late answers of a seat in.
     record AdmitLate(int seat) implements OfTeacher {}
 
+    /// Leave out what came later from a seat.
+    record LeaveOut(int seat) implements OfTeacher {}
+
+    /// Move on in a round whose problems come one after another.
+    ///
+    /// @param problem which one is meant, from 0
+    record TakeTurn(Turn.Move move, int problem, long at) implements OfTeacher {}
+
     /// Close the room.
     record Close(long at) implements OfTeacher {}
 
@@ -92,4 +103,10 @@ public sealed interface RoomCommand {
 
     /// The round is handed in.
     record HandIn(int seat, String key, int run, int number, long at) implements OfPupil {}
+
+    /// The tablet showed a problem.
+    ///
+    /// @param problem from 0
+    /// @param exact whether every number was shown when and as long as it was to be
+    record Report(int seat, String key, int run, int problem, boolean exact) implements OfPupil {}
 }

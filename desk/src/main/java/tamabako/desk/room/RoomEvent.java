@@ -1,10 +1,17 @@
 package tamabako.desk.room;
 
+import java.util.List;
 import java.util.OptionalLong;
 
 /// Something that happened in a room. Events are kept for as long as the room is open; moments are
 /// milliseconds of the epoch, keys are digests.
 public sealed interface RoomEvent {
+
+    /// Something that happened at one seat.
+    sealed interface OfSeat extends RoomEvent {
+        /// The number of the seat.
+        int seat();
+    }
 
     /// The room is found by another code from now on.
     record CodeChanged(String code) implements RoomEvent {}
@@ -17,22 +24,22 @@ public sealed interface RoomEvent {
 
     /// Somebody sat down.
     record Joined(int seat, String name, String pupil, String key, int extraTime)
-            implements RoomEvent {}
+            implements OfSeat {}
 
     /// The teacher took a seat away.
-    record Removed(int seat) implements RoomEvent {}
+    record Removed(int seat) implements OfSeat {}
 
     /// The teacher gave a seat another name.
-    record Renamed(int seat, String name) implements RoomEvent {}
+    record Renamed(int seat, String name) implements OfSeat {}
 
     /// A seat may take longer, per cent.
-    record ExtraTimeGiven(int seat, int percent) implements RoomEvent {}
+    record ExtraTimeGiven(int seat, int percent) implements OfSeat {}
 
     /// Another tablet would like to go on with a seat; a blank key takes the wish back.
-    record TakeOverAsked(int seat, String key) implements RoomEvent {}
+    record TakeOverAsked(int seat, String key) implements OfSeat {}
 
     /// The tablet that asked goes on with the seat.
-    record TakenOver(int seat) implements RoomEvent {}
+    record TakenOver(int seat) implements OfSeat {}
 
     /// The round began, or went on after a pause.
     record Started(long at) implements RoomEvent {}
@@ -60,7 +67,7 @@ public sealed interface RoomEvent {
     /// @param worked how long the round was worked then, in milliseconds
     record Answered(
             int seat, int number, int problem, String written, String mark, long took, long worked)
-            implements RoomEvent {
+            implements OfSeat {
 
         tamabako.desk.room.Answered answer() {
             return new tamabako.desk.room.Answered(
@@ -69,13 +76,43 @@ public sealed interface RoomEvent {
     }
 
     /// A seat handed the round in.
-    record HandedIn(int seat, int number) implements RoomEvent {}
+    record HandedIn(int seat, int number) implements OfSeat {}
 
     /// Answers came late and were refused; the teacher may let them in.
-    record CameLate(int seat) implements RoomEvent {}
+    record CameLate(int seat) implements OfSeat {}
 
     /// The teacher lets late answers of a seat in.
-    record LateAdmitted(int seat) implements RoomEvent {}
+    record LateAdmitted(int seat) implements OfSeat {}
+
+    /// Another problem is on, or the one that is on is further.
+    record Turned(Turn turn) implements RoomEvent {}
+
+    /// A tablet showed a problem, exactly or badly.
+    record Ran(int seat, int problem, boolean exact) implements OfSeat {}
+
+    /// An answer came when it could not count any more; the teacher may let it in.
+    ///
+    /// @param number of the message, counted by the seat
+    record CameLater(int seat, int number, Later later) implements OfSeat {}
+
+    /// A message came that has nothing to say any more.
+    record Passed(int seat, int number) implements OfSeat {}
+
+    /// The teacher let in an answer that came later.
+    record LetIn(int seat, Later later) implements OfSeat {}
+
+    /// The teacher leaves out what came later from a seat.
+    record LeftOut(int seat) implements OfSeat {}
+
+    /// A pupil was erased from the class book: everything that tells of the pupil is gone here too.
+    ///
+    /// @param place among those who were expected, from 0; -1 for none of them
+    /// @param seats where the pupil sat
+    record Forgotten(int place, List<Integer> seats) implements RoomEvent {
+        public Forgotten {
+            seats = List.copyOf(seats);
+        }
+    }
 
     /// The room is gone.
     record Closed(long at) implements RoomEvent {}

@@ -11,10 +11,7 @@ import tamabako.desk.room.RoomEvent.CodeChanged;
 /// @param code what pupils type to join
 /// @param setup what it was opened with
 /// @param events how many events led here
-/// @param round which round of the setup, from 0
-/// @param run how many rounds were set so far, repeats too, from 1
-/// @param phase where the round stands
-/// @param added how much time was added to the round, in milliseconds
+/// @param now the run of a round that goes on or is about to begin
 /// @param locked whether nobody may join any more
 /// @param marksShown whether the projector shows right and wrong
 /// @param closed whether the room is gone
@@ -24,10 +21,7 @@ public record RoomState(
         String code,
         Setup setup,
         long events,
-        int round,
-        int run,
-        Phase phase,
-        long added,
+        Run now,
         boolean locked,
         boolean marksShown,
         boolean closed,
@@ -38,8 +32,7 @@ public record RoomState(
 
     /// A room that was just opened.
     public static RoomState open(String id, String code, Setup setup) {
-        return new RoomState(
-                id, code, setup, 0, 0, 1, new Phase.Waiting(), 0, false, false, false, Seats.NONE);
+        return new RoomState(id, code, setup, 0, Run.FIRST, false, false, false, Seats.NONE);
     }
 
     /// What comes of a wish.
@@ -48,6 +41,7 @@ public record RoomState(
             return Decision.refuse(Refusal.CLOSED);
         }
         return switch (command) {
+            case RoomCommand.Forget(String pupil) -> Forgetting.decide(this, pupil);
             case RoomCommand.OfPupil pupil -> new PupilRules(this).decide(pupil);
             case RoomCommand.OfTeacher teacher -> new TeacherRules(this).decide(teacher);
             case RoomCommand.Join join -> new JoinRules(this).decide(join);
@@ -62,9 +56,34 @@ public record RoomState(
         return isUp ? Decision.accept(new RoomEvent.Ended(at)) : Decision.refuse(Refusal.NOT_NOW);
     }
 
+    /// Which round of the setup goes on or is about to begin, from 0.
+    public int round() {
+        return now.round();
+    }
+
+    /// How many rounds were set so far, repeats too, from 1.
+    public int run() {
+        return now.number();
+    }
+
+    /// Where the round stands.
+    public Phase phase() {
+        return now.phase();
+    }
+
+    /// Which problem is on, where they come one after another.
+    public Turn turn() {
+        return now.turn();
+    }
+
     /// The round that goes on or is about to begin.
     public Round current() {
-        return setup.rounds().get(round);
+        return setup.rounds().get(now.round());
+    }
+
+    /// The round of that run, from 1 to [#run].
+    public Round roundOf(int run) {
+        return run == run() ? current() : setup.rounds().get(now.before().get(run - 1));
     }
 
     /// How long a seat may work in this round, in milliseconds.
@@ -81,12 +100,12 @@ public record RoomState(
         Optional<Duration> limit = current().limit();
         return limit.isEmpty()
                 ? OptionalLong.empty()
-                : OptionalLong.of((limit.get().toMillis() + added) * (100 + extra) / 100);
+                : OptionalLong.of((limit.get().toMillis() + now.added()) * (100 + extra) / 100);
     }
 
     /// When the round ends by itself: after the time of the last seat and the grace.
     public OptionalLong ends() {
-        if (!(phase instanceof Phase.Running(long since, long worked)) || limit().isEmpty()) {
+        if (!(phase() instanceof Phase.Running(long since, long worked)) || limit().isEmpty()) {
             return OptionalLong.empty();
         }
         long longest =
@@ -104,113 +123,40 @@ public record RoomState(
 
     RoomState counted() {
         return new RoomState(
-                id,
-                code,
-                setup,
-                events + 1,
-                round,
-                run,
-                phase,
-                added,
-                locked,
-                marksShown,
-                closed,
-                seats);
+                id, code, setup, events + 1, now, locked, marksShown, closed, seats);
     }
 
     RoomState with(CodeChanged changed) {
         return new RoomState(
-                id,
-                changed.code(),
-                setup,
-                events,
-                round,
-                run,
-                phase,
-                added,
-                locked,
-                marksShown,
-                closed,
-                seats);
+                id, changed.code(), setup, events, now, locked, marksShown, closed, seats);
     }
 
-    RoomState with(Phase other) {
-        return new RoomState(
-                id,
-                code,
-                setup,
-                events,
-                round,
-                run,
-                other,
-                added,
-                locked,
-                marksShown,
-                closed,
-                seats);
+    RoomState with(Setup other) {
+        return new RoomState(id, code, other, events, now, locked, marksShown, closed, seats);
+    }
+
+    RoomState with(Run other) {
+        return new RoomState(id, code, setup, events, other, locked, marksShown, closed, seats);
     }
 
     RoomState with(Seats others) {
-        return new RoomState(
-                id,
-                code,
-                setup,
-                events,
-                round,
-                run,
-                phase,
-                added,
-                locked,
-                marksShown,
-                closed,
-                others);
-    }
-
-    RoomState withAdded(long more) {
-        return new RoomState(
-                id,
-                code,
-                setup,
-                events,
-                round,
-                run,
-                phase,
-                added + more,
-                locked,
-                marksShown,
-                closed,
-                seats);
+        return new RoomState(id, code, setup, events, now, locked, marksShown, closed, others);
     }
 
     RoomState withLocked(boolean on) {
-        return new RoomState(
-                id, code, setup, events, round, run, phase, added, on, marksShown, closed, seats);
+        return new RoomState(id, code, setup, events, now, on, marksShown, closed, seats);
     }
 
     RoomState withMarksShown(boolean on) {
-        return new RoomState(
-                id, code, setup, events, round, run, phase, added, locked, on, closed, seats);
+        return new RoomState(id, code, setup, events, now, locked, on, closed, seats);
     }
 
     RoomState gone() {
-        return new RoomState(
-                id, code, setup, events, round, run, phase, added, locked, marksShown, true, seats);
+        return new RoomState(id, code, setup, events, now, locked, marksShown, true, seats);
     }
 
     RoomState before(int nextRound) {
         int answers = setup.rounds().get(nextRound).activity().answers();
-        return new RoomState(
-                id,
-                code,
-                setup,
-                events,
-                nextRound,
-                run + 1,
-                new Phase.Waiting(),
-                0,
-                locked,
-                marksShown,
-                closed,
-                seats.changeAll(seat -> seat.before(answers)));
+        return with(now.then(nextRound)).with(seats.changeAll(seat -> seat.before(answers)));
     }
 }

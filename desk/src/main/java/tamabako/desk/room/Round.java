@@ -15,8 +15,6 @@ public record Round(String title, String sheet, Activity activity, Optional<Dura
 
     /// The problems of the round.
     public List<Problem> problems() {
-        return switch (activity) {
-            case Activity.Written(var problems, _) -> problems;
-        };
+        return activity.problems();
     }
 }

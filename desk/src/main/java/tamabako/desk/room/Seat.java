@@ -3,6 +3,8 @@ package tamabako.desk.room;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /// A pupil's place in a room.
 ///
@@ -13,10 +15,8 @@ import java.util.List;
 /// @param extraTime how much longer than the others, per cent
 /// @param removed whether the teacher took the seat away
 /// @param taken the number of the last message that was taken from it
-/// @param answers to the round that goes on, in its order
-/// @param turned how long the round was worked when the last answer came, in milliseconds
-/// @param handedIn whether the round was handed in
-/// @param late whether answers that come late are waiting, or may come
+/// @param doing what it did in the round that goes on
+/// @param later what came when it could not count any more, and waits for the teacher
 public record Seat(
         int number,
         String name,
@@ -25,13 +25,11 @@ public record Seat(
         int extraTime,
         boolean removed,
         int taken,
-        List<Answered> answers,
-        long turned,
-        boolean handedIn,
-        Late late) {
+        Doing doing,
+        List<Later> later) {
 
     public Seat {
-        answers = List.copyOf(answers);
+        later = List.copyOf(later);
     }
 
     /// The keys of a seat's tablets, as their digests.
@@ -44,6 +42,38 @@ public record Seat(
         /// Just the one tablet.
         public Keys(String key) {
             this(key, "", "");
+        }
+    }
+
+    /// What a seat did in one run of a round.
+    ///
+    /// @param answers in the order of the problems
+    /// @param turned how long the round was worked when the last answer came, in milliseconds
+    /// @param handedIn whether the round was handed in
+    /// @param late whether answers that come late are waiting, or may come
+    public record Doing(List<Answered> answers, long turned, boolean handedIn, Late late) {
+
+        public Doing {
+            answers = List.copyOf(answers);
+        }
+
+        /// Nothing yet, of so many answers.
+        static Doing nothing(int answers) {
+            return new Doing(Collections.nCopies(answers, Answered.NOTHING), 0, false, Late.NONE);
+        }
+
+        Doing with(int problem, Answered answer, long when) {
+            List<Answered> now = new ArrayList<>(answers);
+            now.set(problem, answer);
+            return new Doing(now, when, handedIn, late);
+        }
+
+        Doing done() {
+            return new Doing(answers, turned, true, late);
+        }
+
+        Doing with(Late other) {
+            return new Doing(answers, turned, handedIn, other);
         }
     }
 
@@ -67,87 +97,124 @@ public record Seat(
                 joined.extraTime(),
                 false,
                 0,
-                Collections.nCopies(answers, Answered.NOTHING),
-                0,
-                false,
-                Late.NONE);
+                Doing.nothing(answers),
+                List.of());
+    }
+
+    /// The answers to the round that goes on, in its order.
+    public List<Answered> answers() {
+        return doing.answers();
+    }
+
+    /// How long the round was worked when the last answer came, in milliseconds.
+    public long turned() {
+        return doing.turned();
+    }
+
+    /// Whether the round was handed in.
+    public boolean handedIn() {
+        return doing.handedIn();
+    }
+
+    /// Whether answers that come late are waiting, or may come.
+    public Late late() {
+        return doing.late();
     }
 
     /// How many answers are written.
     public long written() {
-        return answers.stream().filter(Answered::isThere).count();
+        return answers().stream().filter(Answered::isThere).count();
     }
 
     /// How many answers are right.
     public long right() {
-        return answers.stream().filter(Answered::isRight).count();
+        return answers().stream().filter(Answered::isRight).count();
     }
 
     Seat named(String other) {
         return new Seat(
-                number, other, pupil, keys, extraTime, removed, taken, answers, turned, handedIn,
-                late);
+                number, other, pupil, keys, extraTime, removed, taken, doing, later);
     }
 
     Seat with(Keys other) {
-        return new Seat(
-                number, name, pupil, other, extraTime, removed, taken, answers, turned, handedIn,
-                late);
+        return new Seat(number, name, pupil, other, extraTime, removed, taken, doing, later);
     }
 
     Seat withExtraTime(int percent) {
-        return new Seat(
-                number, name, pupil, keys, percent, removed, taken, answers, turned, handedIn,
-                late);
-    }
-
-    Seat with(Late other) {
-        return new Seat(
-                number, name, pupil, keys, extraTime, removed, taken, answers, turned, handedIn,
-                other);
+        return new Seat(number, name, pupil, keys, percent, removed, taken, doing, later);
     }
 
     Seat gone() {
+        return new Seat(number, name, pupil, keys, extraTime, true, taken, doing, later);
+    }
+
+    /// The same seat, whose last message had that number.
+    Seat passed(int message) {
+        return new Seat(number, name, pupil, keys, extraTime, removed, message, doing, later);
+    }
+
+    Seat with(List<Later> others) {
+        return new Seat(number, name, pupil, keys, extraTime, removed, taken, doing, others);
+    }
+
+    private Seat doing(UnaryOperator<Doing> change) {
         return new Seat(
-                number, name, pupil, keys, extraTime, true, taken, answers, turned, handedIn, late);
+                number, name, pupil, keys, extraTime, removed, taken, change.apply(doing), later);
+    }
+
+    Seat with(Late other) {
+        return doing(now -> now.with(other));
     }
 
     Seat with(RoomEvent.Answered answered) {
-        List<Answered> now = new ArrayList<>(answers);
-        now.set(answered.problem(), answered.answer());
-        return new Seat(
-                number,
-                name,
-                pupil,
-                keys,
-                extraTime,
-                removed,
-                answered.number(),
-                now,
-                answered.worked(),
-                handedIn,
-                late);
+        return passed(answered.number())
+                .doing(now -> now.with(answered.problem(), answered.answer(), answered.worked()));
     }
 
     Seat done(int message) {
-        return new Seat(
-                number, name, pupil, keys, extraTime, removed, message, answers, turned, true,
-                late);
+        return passed(message).doing(Doing::done);
+    }
+
+    Seat ran(int problem, boolean exact) {
+        return doing(now ->
+                now.with(problem, exact ? Answered.NOTHING : Answered.VOID, now.turned()));
+    }
+
+    /// The same seat with one more answer that came later, or another one in its place.
+    Seat with(int message, Later came) {
+        return passed(message).with(Stream.concat(others(came), Stream.of(came)).toList());
+    }
+
+    /// The same seat after an answer was let in.
+    ///
+    /// @param isNow whether it answers the round that goes on
+    Seat without(Later letIn, boolean isNow) {
+        Seat rest = with(others(letIn).toList());
+        return isNow
+                ? rest.doing(now -> now.with(letIn.problem(), letIn.answer(), now.turned()))
+                : rest;
+    }
+
+    private Stream<Later> others(Later one) {
+        return later.stream().filter(other -> !other.answersTheSameAs(one));
     }
 
     /// The same seat before a round with so many answers.
     Seat before(int answers) {
+        return doing(_ -> Doing.nothing(answers));
+    }
+
+    /// A seat of which nothing is known any more.
+    Seat forgotten() {
         return new Seat(
                 number,
-                name,
-                pupil,
-                keys,
-                extraTime,
-                removed,
-                taken,
-                Collections.nCopies(answers, Answered.NOTHING),
+                "",
+                "",
+                new Keys(""),
                 0,
-                false,
-                Late.NONE);
+                true,
+                taken,
+                Doing.nothing(answers().size()),
+                List.of());
     }
 }

@@ -1,5 +1,6 @@
 package tamabako.desk.room;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,6 +36,15 @@ public record Setup(
 
     /// The expected pupil of that identity, if there is one.
     public Optional<Expected> findPupil(String pupil) {
-        return pupils.stream().filter(one -> one.pupil().equals(pupil)).findFirst();
+        return pupils.stream()
+                .filter(one -> !pupil.isBlank() && one.pupil().equals(pupil))
+                .findFirst();
+    }
+
+    /// The same setup, with nobody at that place among those who are expected.
+    Setup without(int place) {
+        List<Expected> others = new ArrayList<>(pupils);
+        others.set(place, Expected.NOBODY);
+        return new Setup(title, rounds, others, aliases, oneByOne, most);
     }
 }

@@ -47,7 +47,10 @@ record TeacherRules(RoomState room) {
             case RoomCommand.LetMove(int seat, boolean yes) ->
                     present(seat, () -> TakeOver.decide(room, seat, yes));
             case RoomCommand.AdmitLate(int seat) ->
-                    present(seat, () -> Decision.accept(new RoomEvent.LateAdmitted(seat)));
+                    present(seat, () -> new Decision.Accepted(admitted(seat)));
+            case RoomCommand.LeaveOut(int seat) ->
+                    present(seat, () -> Decision.accept(new RoomEvent.LeftOut(seat)));
+            case RoomCommand.TakeTurn turn -> new TurnRules(room).decide(turn);
             case RoomCommand.Close(long at) -> after(at, new RoomEvent.Closed(at));
         };
     }
@@ -93,6 +96,18 @@ record TeacherRules(RoomState room) {
         }
         events.add(event);
         return new Decision.Accepted(events);
+    }
+
+    /// What came when it could not count any more is let in, and what is still on the tablet may
+    /// come.
+    private List<RoomEvent> admitted(int number) {
+        Seat seat = room.seats().find(number).orElseThrow();
+        List<RoomEvent> events = new ArrayList<>();
+        if (seat.late() == Seat.Late.WAITING) {
+            events.add(new RoomEvent.LateAdmitted(number));
+        }
+        seat.later().forEach(later -> events.add(new RoomEvent.LetIn(number, later)));
+        return events;
     }
 
     private Decision rename(int seat, String name) {

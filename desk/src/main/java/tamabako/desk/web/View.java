@@ -29,4 +29,10 @@ public record View(Words words, List<Words> languages, String path, String here,
     public boolean isUnder(String address) {
         return path.equals(address) || path.startsWith(address + "/");
     }
+
+    /// Whether whoever looks at it may do what teachers do, such as adding pupils. What they may
+    /// not do is not offered.
+    public boolean isForTeachers() {
+        return who.may(Access.TEACHER);
+    }
 }

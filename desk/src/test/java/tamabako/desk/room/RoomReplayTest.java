@@ -29,7 +29,8 @@ class RoomReplayTest {
                                             200,
                                             Lesson.round(
                                                     "A", 4, Optional.of(Duration.ofSeconds(40))),
-                                            Lesson.round("B", 2, Optional.empty())));
+                                            Lesson.called(3),
+                                            Lesson.shown(2, Activity.Screen.TABLETS)));
                     RoomState room = opened;
                     List<RoomEvent> events = new ArrayList<>();
                     Map<String, Integer> taken = new HashMap<>();
@@ -37,10 +38,8 @@ class RoomReplayTest {
                         for (RoomEvent event : room.decide(command(draw, room, turn)).events()) {
                             events.add(event);
                             room = room.apply(event);
-                            if (event instanceof RoomEvent.Answered answered) {
-                                taken.merge(
-                                        answered.seat() + "/" + answered.number(), 1, Integer::sum);
-                            }
+                            message(event)
+                                    .ifPresent(message -> taken.merge(message, 1, Integer::sum));
                         }
                     }
                     RoomState replayed = opened;
@@ -53,11 +52,21 @@ class RoomReplayTest {
                 });
     }
 
+    private static Optional<String> message(RoomEvent event) {
+        return switch (event) {
+            case RoomEvent.Answered one -> Optional.of(one.seat() + "/" + one.number());
+            case RoomEvent.CameLater one -> Optional.of(one.seat() + "/" + one.number());
+            case RoomEvent.Passed(int seat, int number) -> Optional.of(seat + "/" + number);
+            case RoomEvent.HandedIn(int seat, int number) -> Optional.of(seat + "/" + number);
+            case RoomEvent _ -> Optional.empty();
+        };
+    }
+
     private static RoomCommand command(Draw draw, RoomState room, int turn) {
         long at = 1_000L * turn;
         int seat = draw.between(1, Math.max(1, room.seats().count()));
         int number = room.seats().find(seat).map(Seat::taken).orElse(0) + draw.between(0, 1);
-        return switch (draw.between(0, 19)) {
+        return switch (draw.between(0, 29)) {
             case 0, 1, 2 -> new RoomCommand.Join("name" + turn, "", "key", 0);
             case 3 -> new RoomCommand.Start(at);
             case 4 -> new RoomCommand.Pause(at);
@@ -70,9 +79,25 @@ class RoomReplayTest {
             case 11 -> new RoomCommand.TimeUp(at);
             case 12 -> new RoomCommand.HandIn(seat, "key", room.run(), number, at);
             case 13 -> new RoomCommand.AdmitLate(seat);
+            case 14 -> new RoomCommand.LeaveOut(seat);
+            case 15 ->
+                    new RoomCommand.Report(
+                            seat, "key", room.run(), room.turn().problem(), draw.between(0, 1) == 0);
+            case 16, 17, 18, 19 ->
+                    new RoomCommand.TakeTurn(
+                            Turn.Move.values()[draw.between(0, 3)],
+                            Math.max(0, room.turn().problem() + draw.between(0, 1)),
+                            at);
             default ->
                     new RoomCommand.Answer(
-                            seat, "key", room.run(), number, draw.between(0, 3), "46", true, at);
+                            seat,
+                            "key",
+                            Math.max(1, room.run() - draw.between(0, 1)),
+                            number,
+                            draw.between(0, 3),
+                            "46",
+                            true,
+                            at);
         };
     }
 

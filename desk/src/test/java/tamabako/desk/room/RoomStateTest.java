@@ -173,14 +173,13 @@ class RoomStateTest {
     }
 
     @Test
-    void aPageOfAnEarlierRunIsStale() {
+    void theRoundsFollowOneAnother() {
         sit("Aoi");
         assertThat(refusal(answer(1, 0, "46", 0))).contains(Refusal.NOT_BEGUN);
         ask(new RoomCommand.Start(0));
         ask(new RoomCommand.Next(1_000));
         assertThat(kept).contains(new RoomEvent.Ended(1_000), new RoomEvent.RoundSet(1));
         assertThat(room.run()).isEqualTo(2);
-        assertThat(refusal(answer(1, 0, "46", 2_000))).contains(Refusal.STALE);
         assertThat(refusal(new RoomCommand.Next(2_000))).contains(Refusal.LAST_ROUND);
         assertThat(refusal(new RoomCommand.AddTime(60))).contains(Refusal.NO_LIMIT);
         ask(new RoomCommand.Repeat(3_000));

@@ -6,7 +6,8 @@ import tamabako.insight.slip.SlipKind;
 /// A simulated pupil who divides two whole numbers digit by digit and slips where fate will have
 /// it.
 ///
-/// A digit that proves too small is raised as long as it can be; where a product cannot be taken
+/// A digit that proves too small is raised as long as it can be, and nines follow it where it was
+/// left so; where a product cannot be taken
 /// the pupil is stuck.
 public final class QuotientPupil {
 
@@ -111,13 +112,12 @@ public final class QuotientPupil {
         return true;
     }
 
-    /// The remainder is as large as the divisor: the digit is raised.
+    /// The remainder is as large as the divisor: the digit is raised, but not above nine; where an
+    /// earlier digit was too small, nines follow.
     private void raise(long divisor, int tried, long unit) {
         int digit = tried;
-        while (rest.read() >= divisor) {
-            if (++digit > 9) {
-                throw new BeadFrame.Stuck();
-            }
+        while (rest.read() >= divisor && digit < 9) {
+            digit++;
             rest.show(rest.read() - divisor);
             quotient.show(quotient.read() + unit);
         }

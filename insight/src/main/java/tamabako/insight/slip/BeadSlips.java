@@ -12,18 +12,21 @@ final class BeadSlips {
     private final Effect effect;
     private final Events events;
     private final int first;
+    private final int end;
     private Move move = Move.ADD_DIRECT;
 
     /// @param lowest the power of ten of the log's rod 0
     /// @param effect what a change on the rods does to the answer
     BeadSlips(StepLog log, int lowest, Effect effect, Events events) {
-        this(log, 0, lowest, effect, events);
+        this(log, 0, log.size(), lowest, effect, events);
     }
 
     /// @param first the first step that is looked at
-    BeadSlips(StepLog log, int first, int lowest, Effect effect, Events events) {
+    /// @param end the step after the last
+    BeadSlips(StepLog log, int first, int end, int lowest, Effect effect, Events events) {
         this.log = log;
         this.first = first;
+        this.end = end;
         this.lowest = lowest;
         this.effect = effect;
         this.events = events;
@@ -31,24 +34,38 @@ final class BeadSlips {
 
     /// Adds the slips of every step.
     void add() {
-        for (int i = first; i < log.size(); i++) {
+        for (int i = first; i < end; i++) {
+            events.after(log.where(i), digitPlace(i));
             switch (log.role(i)) {
                 // A carry follows the step that it belongs to, a borrow goes before it.
-                case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, Move.of(log, i - 1));
-                case BORROW -> leftOut(Way.BORROW_LEFT_OUT, i, 1, Move.of(log, i + 1));
+                case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, i - 1);
+                case BORROW -> leftOut(Way.BORROW_LEFT_OUT, i, 1, i + 1);
                 case LOAN -> loan(i);
                 case ENTRY -> {}
             }
             if (log.role(i) != StepLog.Role.LOAN) {
                 move = Move.of(log, i);
-                events.step(move);
+                events.step(move, log.before(i), log.digit(i));
                 beads(i);
             }
         }
     }
 
-    private void leftOut(Way way, int i, int change, Move of) {
-        events.add(tenths(i, change), Code.in(code(way, i), of));
+    /// The place of the digit that step `i` serves.
+    private int digitPlace(int i) {
+        int entry = i;
+        while (log.role(entry) == StepLog.Role.BORROW) {
+            entry++;
+        }
+        while (log.role(entry) == StepLog.Role.CARRY) {
+            entry--;
+        }
+        return log.rod(entry);
+    }
+
+    private void leftOut(Way way, int i, int change, int of) {
+        long code = Code.in(code(way, i), Move.of(log, of));
+        events.add(tenths(i, change), Code.on(code, log.before(of), log.digit(of)));
     }
 
     private void loan(int i) {
@@ -72,10 +89,10 @@ final class BeadSlips {
         upperBead(i);
     }
 
-    /// The complement is taken off where the step adds, put on where it takes.
+    /// The complement is taken off where the step adds, put on where it takes. A wrong way that the
+    /// beads do not allow is noticed, and no slip.
     private void tenComplement(int i, int complement, int adds) {
         int digit = 10 - complement;
-        int mark = events.mark();
         usedForTen(Way.TEN_COMPLEMENT_OFF, i, complement, complement - 1);
         usedForTen(Way.TEN_COMPLEMENT_OFF, i, complement, complement + 1);
         usedForTen(Way.TEN_COMPLEMENT_DIGIT, i, complement, digit);
@@ -85,7 +102,6 @@ final class BeadSlips {
         if (reversed >= 0 && reversed <= 9) {
             option(Way.TEN_COMPLEMENT_REVERSED, i, adds * 2 * complement, complement);
         }
-        events.share(mark, 1);
     }
 
     private void usedForTen(Way way, int i, int complement, int used) {
@@ -99,13 +115,11 @@ final class BeadSlips {
     /// The five goes one way, the complement to five the other.
     private void fiveComplement(int i, int digit, int up) {
         int complement = 5 - digit;
-        int mark = events.mark();
         usedForFive(Way.FIVE_COMPLEMENT_OFF, i, up, complement - 1);
         usedForFive(Way.FIVE_COMPLEMENT_OFF, i, up, complement + 1);
         usedForFive(Way.FIVE_COMPLEMENT_DIGIT, i, up, digit);
         option(Way.FIVE_COMPLEMENT_LEFT_OUT, i, up * complement, complement);
         option(Way.FIVE_LEFT_OUT, i, -5 * up);
-        events.share(mark, 1);
     }
 
     private void usedForFive(Way way, int i, int up, int used) {
@@ -156,7 +170,8 @@ final class BeadSlips {
     }
 
     private void add(int i, int change, long code) {
-        events.add(tenths(i, change), Code.in(code, move));
+        long moved = Code.in(code, move);
+        events.add(tenths(i, change), Code.on(moved, log.before(i), log.digit(i)));
     }
 
     private long tenths(int i, int change) {

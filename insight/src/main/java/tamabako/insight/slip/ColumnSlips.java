@@ -35,11 +35,13 @@ final class ColumnSlips {
     /// Adds the slips of hand, eye and rows, and those of reading a total below zero.
     void add() {
         boolean empty = first == column.rows().length;
-        int step = empty ? column.log().size() : column.stepsBefore(first);
-        new BeadSlips(column.log(), step, lowest, Effect.ADDED, events).add();
+        StepLog log = column.log();
+        int step = empty ? log.size() : column.stepsBefore(first);
+        new BeadSlips(log, step, log.size(), lowest, Effect.ADDED, events).add();
         for (int i = first; i < column.rows().length; i++) {
             new ReadingSlips(where(i), lowest, false, Effect.ADDED, events).add(row(i));
             neighbourRods(i);
+            events.after(where(i), 0);
             wholeRow(i);
             sign(i);
             lineJump(i);
@@ -67,6 +69,7 @@ final class ColumnSlips {
         for (int place = 0; place < Tens.length(size); place++) {
             int digit = Tens.digit(size, place);
             int mark = events.mark();
+            events.after(where(i), place);
             onRod(Way.DIGIT_ONE_ROD_LEFT, i, place, digit, digit * Tens.power(place + 1));
             if (place > 0) {
                 onRod(Way.DIGIT_ONE_ROD_RIGHT, i, place, digit, digit * Tens.power(place - 1));

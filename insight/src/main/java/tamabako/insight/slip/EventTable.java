@@ -90,6 +90,16 @@ public final class EventTable {
         return events.steps()[move.index()];
     }
 
+    /// How many steps the problem takes that are in `cell`.
+    public int steps(Cell cell) {
+        return events.cells()[cell.index()];
+    }
+
+    /// The steps by index of their [Cell].
+    int[] cells() {
+        return events.cells();
+    }
+
     /// The occasions by [Slot].
     double[] occasions() {
         return occasions;
@@ -107,6 +117,11 @@ public final class EventTable {
     /// How many different answers slips of the work, without those of the pencil, lead to.
     int workAnswers() {
         return workAnswers;
+    }
+
+    /// How many answers there are of the right answer's length.
+    double answersOfItsLength() {
+        return Math.pow(10, Math.max(1, answer.precision() - answer.scale() + places - 1));
     }
 
     /// How many decimal places the tenths of the answer's last place are.
@@ -147,6 +162,11 @@ public final class EventTable {
     /// The [Slot] of the slip at a place in the order.
     int slot(int place) {
         return slots[place];
+    }
+
+    /// Whether the slip at a place in the order is one of the hand.
+    boolean isOfHand(int place) {
+        return Slot.moveIndex(slots[place]) >= 0;
     }
 
     /// How often the slip at a place in the order is made.

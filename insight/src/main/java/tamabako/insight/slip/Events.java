@@ -8,12 +8,33 @@ import java.util.Arrays;
 /// [#share(int, double)].
 final class Events {
 
-    private long[] tenths = new long[1024];
-    private long[] codes = new long[1024];
-    private double[] weights = new double[1024];
+    /// As many as most problems have.
+    private static final int ROOM = 1024;
+
+    private static final int FEW = 8;
+
+    private long[] tenths;
+    private long[] codes;
+    private double[] weights;
+    private int[] moments;
     private final int[] steps = new int[Move.values().length];
+    private final int[] cells = new int[Cell.COUNT];
     private int size;
     private int ofWork;
+    private double unseen;
+    private int now;
+
+    Events() {
+        this(ROOM);
+    }
+
+    /// @param room for how many slips there is room at first, above 0
+    Events(int room) {
+        this.tenths = new long[room];
+        this.codes = new long[room];
+        this.weights = new double[room];
+        this.moments = new int[room];
+    }
 
     /// How many slips there are.
     int size() {
@@ -36,19 +57,32 @@ final class Events {
         return weights[i];
     }
 
-    /// Adds a slip. One that leaves the answer right is none.
+    /// What follows is made after the digit at `place` of a part of the sum; see [Moment].
+    void after(int where, int place) {
+        now = Moment.after(where, place);
+    }
+
+    /// When slip `i` is made; only columns tell.
+    int moment(int i) {
+        return moments[i];
+    }
+
+    /// Adds a slip. One that leaves the answer right is none, but has its part of the occasion.
     void add(long tenthsOff, long code, double weight) {
         if (tenthsOff == 0) {
+            unseen += weight;
             return;
         }
         if (size == tenths.length) {
             tenths = Arrays.copyOf(tenths, 2 * size);
             codes = Arrays.copyOf(codes, 2 * size);
             weights = Arrays.copyOf(weights, 2 * size);
+            moments = Arrays.copyOf(moments, 2 * size);
         }
         tenths[size] = tenthsOff;
         codes[size] = code;
         weights[size] = weight;
+        moments[size] = now;
         size++;
     }
 
@@ -59,12 +93,14 @@ final class Events {
 
     /// Where the slips of the next occasion begin.
     int mark() {
+        unseen = 0;
         return size;
     }
 
-    /// Lets the slips since `mark` share one occasion that counts `worth`, by their weights.
+    /// Lets the slips since `mark` share one occasion that counts `worth`, by their weights. Those
+    /// that leave the answer right take their part with them.
     void share(int mark, double worth) {
-        double all = 0;
+        double all = unseen;
         for (int i = mark; i < size; i++) {
             all += weights[i];
         }
@@ -73,14 +109,31 @@ final class Events {
         }
     }
 
-    /// Notes a step of the hand.
-    void step(Move move) {
+    /// Those of these slips that are so far off.
+    Events only(long tenthsOff) {
+        Events only = new Events(FEW);
+        for (int i = 0; i < size; i++) {
+            if (tenths[i] == tenthsOff) {
+                only.add(tenths[i], codes[i], weights[i]);
+            }
+        }
+        return only;
+    }
+
+    /// Notes a step of the hand that adds `digit` on a rod that holds `held`.
+    void step(Move move, int held, int digit) {
         steps[move.index()]++;
+        cells[Cell.index(held, digit)]++;
     }
 
     /// How many steps there are of each move, by its index.
     int[] steps() {
         return steps;
+    }
+
+    /// How many steps there are of each [Cell], by its index.
+    int[] cells() {
+        return cells;
     }
 
     /// What follows are slips of the pencil.

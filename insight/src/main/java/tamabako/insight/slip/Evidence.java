@@ -2,110 +2,49 @@ package tamabako.insight.slip;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 
 /// What one answer says about how often each kind of slip is made, before any rates are known.
 ///
 /// The chance of the answer is `P0 * sum(weight * rate of one kind * rate of another) + eps * (1 -
-/// P0) * B` with `P0 = exp(-sum(rate * occasions))`; a single slip has no other kind, and a right
-/// answer has `P0` alone. All that [tamabako.insight.pooling] needs is here; making it costs much
+/// P0) * B` with `P0 = exp(-sum(rate * occasions))`; a single slip has no other kind, three at once
+/// have two others, and a right answer has `P0` alone. All that [tamabako.insight.pooling] needs is here; making it costs much
 /// more than using it.
 public final class Evidence {
 
     private static final SlipKind[] KINDS = SlipKind.values();
-    private static final int NO_OTHER = KINDS.length;
+    private static final int NO_OTHER = Mixture.NO_OTHER;
     private static final int NONE_KNOWN = SlipKind.NONE_KNOWN.index();
 
     private final double[] occasions;
-    private final int[] first;
-    private final int[] second;
-    private final double[] weights;
+    private final Mixture.Part[] parts;
     private final boolean right;
     private final double evenly;
 
-    private Evidence(EventTable table, boolean right, double evenly, double[][] matrix) {
+    private Evidence(EventTable table, boolean right, double evenly, Mixture.Part[] parts) {
         this.right = right;
         this.evenly = evenly;
+        this.parts = parts;
         this.occasions = new double[KINDS.length];
         for (SlipKind kind : KINDS) {
             occasions[kind.index()] = table.occasions(kind);
-        }
-        int size = 0;
-        for (double[] row : matrix) {
-            size += (int) Arrays.stream(row).filter(weight -> weight > 0).count();
-        }
-        this.first = new int[size];
-        this.second = new int[size];
-        this.weights = new double[size];
-        fill(matrix);
-    }
-
-    private void fill(double[][] matrix) {
-        int filled = 0;
-        for (int kind = 0; kind < matrix.length; kind++) {
-            for (int other = 0; other <= NO_OTHER; other++) {
-                if (matrix[kind][other] > 0) {
-                    first[filled] = kind;
-                    second[filled] = other;
-                    weights[filled++] = matrix[kind][other];
-                }
-            }
         }
     }
 
     /// Of a right answer.
     static Evidence right(EventTable table) {
-        return new Evidence(table, true, 0, new double[0][0]);
+        return new Evidence(table, true, 0, new Mixture.Part[0]);
     }
 
     /// Of a wrong answer.
     static Evidence wrong(Explanations explanations, BigDecimal written) {
         return new Evidence(
-                explanations.table(), false, Background.evenly(written), matrix(explanations));
-    }
-
-    private static double[][] matrix(Explanations explanations) {
-        EventTable table = explanations.table();
-        double[][] matrix = new double[KINDS.length][NO_OTHER + 1];
-        int alone = explanations.alone();
-        if (alone >= 0) {
-            double[] kinds = kinds(table, alone, table.end(alone));
-            for (int kind = 0; kind < NO_OTHER; kind++) {
-                matrix[kind][NO_OTHER] += kinds[kind];
-            }
-        }
-        for (int i = 0; i < explanations.pairs(); i++) {
-            int low = explanations.low(i);
-            int high = explanations.high(i);
-            double[] ofLow = kinds(table, low, table.endOfWork(low));
-            double[] ofHigh = low == high ? ofLow : kinds(table, high, table.endOfWork(high));
-            addPairs(matrix, ofLow, ofHigh, low == high ? 0.5 : 1);
-        }
-        for (int i = 0; i < explanations.pencils(); i++) {
-            int before = explanations.before(i);
-            double[] pencil = new double[NO_OTHER];
-            pencil[Code.way(explanations.pencil(i)).kind().index()] = explanations.pencilWeight(i);
-            addPairs(matrix, kinds(table, before, table.endOfWork(before)), pencil, 1);
-        }
-        return matrix;
-    }
-
-    private static void addPairs(double[][] matrix, double[] some, double[] others, double times) {
-        for (int one = 0; one < NO_OTHER; one++) {
-            for (int other = 0; other < NO_OTHER && some[one] > 0; other++) {
-                double weight = times * some[one] * others[other];
-                matrix[Math.min(one, other)][Math.max(one, other)] += weight;
-            }
-        }
-    }
-
-    private static double[] kinds(EventTable table, int group, int end) {
-        double[] kinds = new double[NO_OTHER];
-        for (int place = table.start(group); place < end; place++) {
-            kinds[Slot.kindIndex(table.slot(place))] += table.events().weight(table.at(place));
-        }
-        return kinds;
+                explanations.table(),
+                false,
+                Background.evenly(written),
+                Mixture.of(explanations).parts());
     }
 
     /// Whether the answer is right.
@@ -139,15 +78,18 @@ public final class Evidence {
 
     private double known(Rates rates, double nothing) {
         double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += nothing * made(i, rates);
+        for (Mixture.Part part : parts) {
+            sum += nothing * made(part, rates);
         }
         return sum;
     }
 
-    private double made(int i, Rates rates) {
-        double one = weights[i] * rates.ofIndex(first[i]);
-        return second[i] == NO_OTHER ? one : one * rates.ofIndex(second[i]);
+    private static double made(Mixture.Part part, Rates rates) {
+        double made = part.weight() * rates.ofIndex(part.first());
+        if (part.second() != NO_OTHER) {
+            made *= rates.ofIndex(part.second());
+        }
+        return part.third() == NO_OTHER ? made : made * rates.ofIndex(part.third());
     }
 
     private double background(Rates rates, double nothing) {
@@ -163,33 +105,32 @@ public final class Evidence {
         }
         double background = background(rates, nothing);
         double all = known(rates, nothing) + background;
-        for (int i = 0; i < weights.length; i++) {
-            double share = nothing * made(i, rates) / all;
-            slips[first[i]] += share;
-            if (second[i] != NO_OTHER) {
-                slips[second[i]] += share;
+        for (Mixture.Part part : parts) {
+            double share = nothing * made(part, rates) / all;
+            slips[part.first()] += share;
+            if (part.second() != NO_OTHER) {
+                slips[part.second()] += share;
+            }
+            if (part.third() != NO_OTHER) {
+                slips[part.third()] += share;
             }
         }
         slips[NONE_KNOWN] += background / all;
         return Math.log(all);
     }
 
-    /// The two kinds that are likeliest to have been made together, each with the share that this
-    /// pair alone has among all pairs; empty where no two lead to the answer.
-    Optional<Finding.Two> likeliestTwo(Rates rates) {
-        double both = 0;
-        int best = -1;
-        for (int i = 0; i < weights.length; i++) {
-            if (second[i] != NO_OTHER) {
-                both += made(i, rates);
-                best = best < 0 || made(i, rates) > made(best, rates) ? i : best;
-            }
-        }
-        return best < 0
-                ? Optional.empty()
-                : Optional.of(
-                        new Finding.Two(
-                                KINDS[first[best]], KINDS[second[best]], made(best, rates) / both));
+    /// The `slips` kinds that are likeliest to have been made together; none where no so many lead to
+    /// the answer.
+    List<SlipKind> likeliest(int slips, Rates rates) {
+        return Arrays.stream(parts)
+                .filter(part -> part.slips() == slips)
+                .max(Comparator.comparingDouble(part -> made(part, rates)))
+                .map(part ->
+                        IntStream.of(part.first(), part.second(), part.third())
+                                .filter(kind -> kind != NO_OTHER)
+                                .mapToObj(kind -> KINDS[kind])
+                                .toList())
+                .orElse(List.of());
     }
 
     /// How many slips of each kind many answers show, and how likely they all are.

@@ -2,14 +2,17 @@ package tamabako.insight.slip;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalLong;
 
 /// What may lead to one wrong answer, whatever the rates: single slips, two slips of the work, and
 /// a slip of the work that the pencil made worse.
 ///
 /// Two slips are looked for as if each changed the answer by what it does alone. That is exact but
-/// where the second meets beads that the first has moved. They are not looked for where two slips
-/// explain more than one random answer in twenty, as on short sums.
+/// where the second is of the hand and meets beads that the first has moved; where no single slip
+/// leads to the answer, such pairs are worked out ([ExactPairs]), and where no pair does, three
+/// slips are looked for ([Triples]). Two are not looked for where they explain more than one random
+/// answer in twenty, as on short sums.
 final class Explanations {
 
     /// Two slips are looked for if their answers are at most this part of all answers.
@@ -24,6 +27,9 @@ final class Explanations {
     private long[] pencilTenths = new long[8];
     private double[] pencilWeights = new double[8];
     private int pencils;
+    private boolean exactly;
+    private List<ExactPairs.Pair> exact = List.of();
+    private List<Triples.Triple> triples = List.of();
 
     private Explanations(EventTable table) {
         this.table = table;
@@ -37,6 +43,7 @@ final class Explanations {
             if (tellsPairs(table)) {
                 explanations.addPairs(off.getAsLong());
                 explanations.addPencil(written);
+                explanations.addRare(off.getAsLong());
             }
         }
         return explanations;
@@ -45,13 +52,8 @@ final class Explanations {
     /// Whether two slips at once say more than chance: of `n` differences, half of `n * n` pairs
     /// lead to answers of their own.
     static boolean tellsPairs(EventTable table) {
-        int digits = digits(table.answer(), table.places() - 1);
         double pairs = 0.5 * table.workAnswers() * table.workAnswers();
-        return pairs <= BY_CHANCE * Math.pow(10, digits);
-    }
-
-    private static int digits(BigDecimal answer, int places) {
-        return Math.max(1, answer.precision() - answer.scale() + places);
+        return pairs <= BY_CHANCE * table.answersOfItsLength();
     }
 
     private void addPairs(long tenths) {
@@ -84,6 +86,43 @@ final class Explanations {
         pairs[2 * size] = low;
         pairs[2 * size + 1] = high;
         size++;
+    }
+
+    /// What no single slip leads to is worth more care.
+    private void addRare(long tenths) {
+        if (alone >= 0) {
+            return;
+        }
+        exactly = ExactPairs.canFollow(table);
+        exact = ExactPairs.of(table, tenths);
+        if (exact.isEmpty() && pencils == 0 && !anyPair()) {
+            triples = Triples.of(table, tenths);
+        }
+    }
+
+    private boolean anyPair() {
+        for (int i = 0; i < size; i++) {
+            for (int one = table.start(low(i)); one < table.endOfWork(low(i)); one++) {
+                for (int other = table.start(high(i)); other < table.endOfWork(high(i)); other++) {
+                    if (addUp(one, other)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /// Whether the slips at two places of the table's order, each changing the answer by what it
+    /// does alone, may be a pair that leads to it. Those that may not are among [#exact()] where
+    /// they lead to it nevertheless.
+    boolean addUp(int one, int other) {
+        if (!exactly) {
+            return true;
+        }
+        int first = table.events().moment(table.at(one));
+        int second = table.events().moment(table.at(other));
+        return first == second || !table.isOfHand(first < second ? other : one);
     }
 
     private void addPencil(BigDecimal written) {
@@ -168,6 +207,17 @@ final class Explanations {
     /// How many occasions slip `i` of the pencil is worth.
     double pencilWeight(int i) {
         return pencilWeights[i];
+    }
+
+    /// The pairs that lead to it of which the second, a slip of the hand, meets the frame as the
+    /// first has left it.
+    List<ExactPairs.Pair> exact() {
+        return exact;
+    }
+
+    /// The triples of groups that lead to it.
+    List<Triples.Triple> triples() {
+        return triples;
     }
 
     EventTable table() {

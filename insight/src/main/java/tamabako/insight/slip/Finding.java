@@ -13,18 +13,29 @@ import java.util.Optional;
 /// @param expected the right answer in plain figures
 /// @param explained the share of all known slips together, 0 to 1; 1 for a right answer
 /// @param slips the likeliest kinds first, [SlipKind#NONE_KNOWN] among them, at most [#MOST_SLIPS];
-///   the shares of all kinds sum to 1, each of two slips at once having half
+///   the shares of all kinds sum to 1, each of two slips at once having half, of three a third
 /// @param two the likeliest two slips at once, where any two lead to the answer
+/// @param three the likeliest three slips at once, where neither one nor two lead to the answer but
+///   three do
 public record Finding(
-        boolean right, String expected, double explained, List<Slip> slips, Optional<Two> two) {
+        boolean right,
+        String expected,
+        double explained,
+        List<Slip> slips,
+        Optional<Together> two,
+        Optional<Together> three) {
 
-    /// Two slips in one sum.
+    /// Some slips in one sum.
     ///
-    /// @param first the likeliest two kinds together; in the order of [SlipKind]
-    /// @param second may be the same as the first
-    /// @param share how likely it is that the answer comes of two slips at once, whichever they
+    /// @param kinds the likeliest kinds together, in the order of [SlipKind]; some may be the same
+    /// @param share how likely it is that the answer comes of so many slips at once, whichever they
     ///   are, 0 to 1
-    public record Two(SlipKind first, SlipKind second, double share) {}
+    public record Together(List<SlipKind> kinds, double share) {
+
+        public Together {
+            kinds = List.copyOf(kinds);
+        }
+    }
 
     /// The most kinds that are listed.
     public static final int MOST_SLIPS = 12;
@@ -44,7 +55,7 @@ public record Finding(
 
     /// A right answer.
     public static Finding right(String expected) {
-        return new Finding(true, expected, 1, List.of(), Optional.empty());
+        return new Finding(true, expected, 1, List.of(), Optional.empty(), Optional.empty());
     }
 
     /// How sure one may be.

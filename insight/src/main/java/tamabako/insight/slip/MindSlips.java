@@ -88,11 +88,13 @@ final class MindSlips {
             int mark = events.mark();
             for (int other = Math.max(0, digit - 1); other <= Math.min(9, digit + 1); other++) {
                 long change = (long) sign * (other - digit) * Tens.power(place);
-                events.add(10 * change, Code.with(code, digit, other));
+                if (other != digit) {
+                    events.add(10 * change, Code.with(code, digit, other));
+                }
             }
             int left = Tens.digit(size, place + 1);
             long swapped = 9L * sign * (digit - left) * Tens.power(place);
-            if (place + 1 < Tens.length(size)) {
+            if (place + 1 < Tens.length(size) && left != digit) {
                 long swap = Code.of(Way.TOTAL_DIGITS_SWAPPED, where, place + lowest);
                 events.add(10 * swapped, Code.with(swap, left, digit));
             }

@@ -7,9 +7,9 @@ import tamabako.problems.Mode;
 final class QuotientSlips {
 
     private static final double NINES_FOLLOW = 0.35;
-    private static final double REST_RIGHT = 0.15;
+    private static final double REST_RIGHT = 0.03;
     private static final double NOTHING_FOLLOWS = 0.3;
-    private static final double REST_RIGHT_AFTER_LARGE = 0.2;
+    private static final double REST_RIGHT_AFTER_LARGE = 0.03;
     private static final double READ_CLOSED = 0.6;
     private static final double SET_CLOSED = 0.4;
     private static final double OPENED = 0.1;
@@ -50,7 +50,27 @@ final class QuotientSlips {
     private void beads() {
         FastDivision division = new FastDivision(dividend, divisor);
         new BeadSlips(division.set(), lowest, effect, events).add();
-        new BeadSlips(division.taken(), lowest, this::tenthsOfDividend, events).add();
+        for (int place = Tens.length(quotient) - 1; place >= 0; place--) {
+            int digit = place;
+            new BeadSlips(
+                            division.taken(),
+                            division.start(place),
+                            division.end(place),
+                            lowest,
+                            change -> tenthsFrom(digit, change),
+                            events)
+                    .add();
+        }
+    }
+
+    /// What the rest's changing by `change` does to the answer while the digit at `place` is worked
+    /// on: the digits before it stand.
+    private long tenthsFrom(int place, long change) {
+        long above = quotient / Tens.power(place + 1) * Tens.power(place + 1);
+        if (dividend - above * divisor + change < 0) {
+            return 0;
+        }
+        return tenths(above + capped(above, place + 1, change));
     }
 
     /// What the dividend's changing by `change` while it is worked does to the answer.
@@ -68,9 +88,8 @@ final class QuotientSlips {
         long above = quotient / unit * unit;
         long code =
                 Code.with(Code.of(Way.QUOTIENT_TOO_SMALL, Code.answer(), place + lowest), digit);
-        int mark = events.mark();
         if (digit > 0) {
-            events.add(tenths(above - unit + capped(above - unit, place)), code, NINES_FOLLOW);
+            events.add(tenths(above - unit + capped(above - unit, place, 0)), code, NINES_FOLLOW);
             events.add(tenths(quotient - unit), code, REST_RIGHT);
         }
         if (digit < 9) {
@@ -78,13 +97,15 @@ final class QuotientSlips {
             events.add(tenths(above + unit), code, NOTHING_FOLLOWS);
             events.add(tenths(quotient + unit), code, REST_RIGHT_AFTER_LARGE);
         }
-        events.share(mark, 1);
     }
 
-    /// The digits below `place` that a hand finds which set no digit above nine: the remainder is
-    /// too large for them.
-    private long capped(long set, int place) {
-        long remainder = dividend - set * divisor;
+    /// The digits below `place` that a hand finds which sets no digit above nine, even where the
+    /// remainder is too large for them: nines follow.
+    ///
+    /// @param set the quotient so far
+    /// @param change by how much the dividend has become another on the way
+    private long capped(long set, int place, long change) {
+        long remainder = dividend + change - set * divisor;
         long digits = 0;
         for (int below = place - 1; below >= 0; below--) {
             long digit = Math.min(9, remainder / (divisor * Tens.power(below)));
@@ -125,13 +146,13 @@ final class QuotientSlips {
         long before = first * Tens.power(place) * (divisor - divisor % Tens.power(j + 1));
         long rest = dividend - done - before;
         TableSlips.add(
-                first, second, rod + lowest, wrong -> instead(product, wrong * unit, rest), events);
+                first, second, rod + lowest, wrong -> instead(place, product, wrong * unit, rest), events);
         int where = Code.product(first, second);
         int mark = events.mark();
-        misplaced(Way.PRODUCT_ONE_ROD_LEFT, where, rod, instead(product, 10 * product, rest));
-        misplaced(Way.PRODUCT_ONE_ROD_RIGHT, where, rod, instead(product, product / 10, rest));
+        misplaced(Way.PRODUCT_ONE_ROD_LEFT, where, rod, instead(place, product, 10 * product, rest));
+        misplaced(Way.PRODUCT_ONE_ROD_RIGHT, where, rod, instead(place, product, product / 10, rest));
         events.share(mark, 1);
-        misplaced(Way.PRODUCT_SKIPPED, where, rod, instead(product, 0, rest));
+        misplaced(Way.PRODUCT_SKIPPED, where, rod, instead(place, product, 0, rest));
     }
 
     private void misplaced(Way way, int where, int rod, long tenths) {
@@ -139,7 +160,7 @@ final class QuotientSlips {
     }
 
     /// `wrong` is taken off instead of `product`; it must be there.
-    private long instead(long product, long wrong, long rest) {
-        return wrong > rest ? 0 : tenthsOfDividend(product - wrong);
+    private long instead(int place, long product, long wrong, long rest) {
+        return wrong > rest ? 0 : tenthsFrom(place, product - wrong);
     }
 }

@@ -29,6 +29,7 @@ final class ReadingSlips {
         int length = Tens.length(size);
         for (int place = 0; place < length; place++) {
             int digit = Tens.digit(size, place);
+            events.after(where, place);
             misread(place, digit, sign);
             if (digit != 0) {
                 change(Way.DIGIT_SKIPPED, place, -sign * digit, digit);

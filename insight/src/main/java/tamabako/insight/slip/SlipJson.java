@@ -13,13 +13,13 @@ import tamabako.frame.words.Languages;
 /// "row":2,"rod":1,"say":{"en":"...","ja":"..."}}],"cannotTell":["..."]}`.
 ///
 /// Where two slips at once may stand behind the answer, `"two":{"share":0.3,"slips":["...","..."]}`
-/// follows. Shares are rounded to four places. `row` and `rod` are left out where a slip has none;
-/// a rod is a power of ten.
+/// follows, and `three` of the same shape where it takes three. Shares are rounded to four places.
+/// `row` and `rod` are left out where a slip has none; a rod is a power of ten.
 public final class SlipJson {
 
     private static final int SHARE_PLACES = 4;
 
-    /// Two slips at once that are less likely than this are not told.
+    /// Two or three slips at once that are less likely than this are not told.
     private static final double WORTH_TELLING = 0.01;
 
     private static final List<SlipWords> WORDS =
@@ -40,13 +40,17 @@ public final class SlipJson {
         finding.two()
                 .filter(two -> two.share() >= WORTH_TELLING)
                 .ifPresent(two -> node.set("two", of(two)));
+        finding.three()
+                .filter(three -> three.share() >= WORTH_TELLING)
+                .ifPresent(three -> node.set("three", of(three)));
         return node;
     }
 
-    private static ObjectNode of(Finding.Two two) {
+    private static ObjectNode of(Finding.Together together) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("share", share(two.share()));
-        node.putArray("slips").add(two.first().word()).add(two.second().word());
+        node.put("share", share(together.share()));
+        ArrayNode slips = node.putArray("slips");
+        together.kinds().forEach(kind -> slips.add(kind.word()));
         return node;
     }
 

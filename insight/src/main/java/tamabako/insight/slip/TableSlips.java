@@ -81,7 +81,7 @@ final class TableSlips {
     }
 
     private void taken(int wrong, double weight) {
-        if (wrong >= 0 && wrong <= 99) {
+        if (wrong >= 0 && wrong <= 99 && wrong != first * second) {
             events.add(tenths.applyAsLong(wrong), Code.with(code, first * second, wrong), weight);
         }
     }

@@ -27,5 +27,8 @@ interface Weighed {
     double all();
 
     /// The likeliest two slips at once, where any two lead to the answer.
-    Optional<Finding.Two> two();
+    Optional<Finding.Together> two();
+
+    /// The likeliest three slips at once, where neither one nor two lead to the answer.
+    Optional<Finding.Together> three();
 }

@@ -141,7 +141,12 @@ final class WeighedParts implements Weighed {
 
     /// Two slips in two parts are told as two; which of them go together is not asked.
     @Override
-    public Optional<Finding.Two> two() {
+    public Optional<Finding.Together> two() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Finding.Together> three() {
         return Optional.empty();
     }
 }

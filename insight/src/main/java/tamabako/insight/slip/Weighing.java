@@ -1,28 +1,28 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.Optional;
 
 /// The slips that lead to one wrong answer, weighed by rates.
 ///
 /// The answer's chance is `P0 * (S1 + S2 + S3) + eps * (1 - P0) * B`: `P0` that nothing else slips,
-/// `S1`, `S2`, `S3` the single slips, pairs of the work, and slips of the pencil after one of the
-/// work; `B` the background, and `eps` its share of the wrong answers.
+/// `S1`, `S2`, `S3` the single slips, pairs (or else triples) of the work, and slips of the pencil
+/// after one of the work; `B` the background, and `eps` its share of the wrong answers.
 final class Weighing implements Weighed {
+
+    private static final int TWO = 2;
+    private static final int THREE = 3;
 
     private final Explanations explanations;
     private final EventTable table;
     private final Rates rates;
     private final BigDecimal written;
+    private final double nothing;
     private final double background;
-    private long[] codes = new long[64];
-    private long[] tenths = new long[64];
-    private double[] alone = new double[64];
-    private double[] paired = new double[64];
-    private int size;
-    private double sumAlone;
-    private double sumPaired;
+    private final Notes notes = new Notes();
+
+    /// The chance of all ways to make so many slips.
+    private final double[] sums = new double[THREE + 1];
 
     /// Whose single slips are weighed.
     enum Whose {
@@ -42,13 +42,15 @@ final class Weighing implements Weighed {
         this.table = explanations.table();
         this.rates = rates;
         this.written = written;
-        double nothing = table.nothing(rates);
-        weighAlone(nothing, whose);
+        this.nothing = table.nothing(rates);
+        weighAlone(whose);
         if (whose != Whose.PENCIL) {
-            weighPairs(nothing);
+            weighPairs();
+            explanations.exact().forEach(this::weighExact);
+            explanations.triples().forEach(this::weighTriple);
         }
         if (whose == Whose.ALL) {
-            weighPencil(nothing);
+            weighPencil();
         }
         this.background =
                 whose == Whose.PENCIL
@@ -58,7 +60,7 @@ final class Weighing implements Weighed {
                                 * Background.evenly(written);
     }
 
-    private void weighAlone(double nothing, Whose whose) {
+    private void weighAlone(Whose whose) {
         int group = explanations.alone();
         if (group < 0) {
             return;
@@ -67,34 +69,75 @@ final class Weighing implements Weighed {
         int end = whose == Whose.HAND ? table.endOfWork(group) : table.end(group);
         for (int place = first; place < end; place++) {
             double chance = nothing * table.chance(place, rates);
-            note(table.events().code(table.at(place)), table.tenths(group), chance, 0);
-            sumAlone += chance;
+            notes.add(table.events().code(table.at(place)), table.tenths(group), chance, 1);
+            sums[1] += chance;
         }
     }
 
-    private void weighPairs(double nothing) {
+    private void weighPairs() {
         for (int i = 0; i < explanations.pairs(); i++) {
             int low = explanations.low(i);
             int high = explanations.high(i);
-            double ofLow = ofWork(low);
-            double ofHigh = low == high ? ofLow : ofWork(high);
-            double both = nothing * ofLow * ofHigh * (low == high ? 0.5 : 1);
-            sumPaired += both;
-            noteWork(low, both / ofLow);
-            noteWork(high, both / ofHigh);
+            // Each pair within one group is met twice, once from either side.
+            double times = low == high ? nothing / 2 : nothing;
+            notePartners(low, high, times);
+            notePartners(high, low, times);
         }
     }
 
-    private void weighPencil(double nothing) {
+    /// Notes the slips of one group, each with the chance of those that it makes a pair with.
+    private void notePartners(int group, int partners, double times) {
+        for (int place = table.start(group); place < table.endOfWork(group); place++) {
+            double partner = 0;
+            for (int other = table.start(partners); other < table.endOfWork(partners); other++) {
+                partner += explanations.addUp(place, other) ? table.chance(other, rates) : 0;
+            }
+            double both = times * table.chance(place, rates) * partner;
+            sums[TWO] += both / TWO;
+            notes.add(table.events().code(table.at(place)), table.tenths(group), both, TWO);
+        }
+    }
+
+    private void weighExact(ExactPairs.Pair pair) {
+        Events events = table.events();
+        double ofFirst = chance(events, pair.first());
+        double ofSecond = 0;
+        for (int i = 0; i < pair.second().size(); i++) {
+            double chance = chance(pair.second(), i);
+            ofSecond += chance;
+            double both = nothing * ofFirst * chance;
+            notes.add(pair.second().code(i), pair.second().tenths(i), both, TWO);
+        }
+        double both = nothing * ofFirst * ofSecond;
+        sums[TWO] += both;
+        notes.add(events.code(pair.first()), events.tenths(pair.first()), both, TWO);
+    }
+
+    private void weighTriple(Triples.Triple triple) {
+        double low = ofWork(triple.low());
+        double middle = ofWork(triple.middle());
+        double high = ofWork(triple.high());
+        double all = nothing * triple.times() * low * middle * high;
+        sums[THREE] += all;
+        noteWork(triple.low(), all / low, THREE);
+        noteWork(triple.middle(), all / middle, THREE);
+        noteWork(triple.high(), all / high, THREE);
+    }
+
+    private void weighPencil() {
         for (int i = 0; i < explanations.pencils(); i++) {
             int group = explanations.before(i);
             long code = explanations.pencil(i);
             double ofPencil = rates.ofSlot(Slot.of(code)) * explanations.pencilWeight(i);
             double both = nothing * ofWork(group) * ofPencil;
-            sumPaired += both;
-            noteWork(group, nothing * ofPencil);
-            note(code, explanations.pencilTenths(i), 0, both);
+            sums[TWO] += both;
+            noteWork(group, nothing * ofPencil, TWO);
+            notes.add(code, explanations.pencilTenths(i), both, TWO);
         }
+    }
+
+    private double chance(Events events, int i) {
+        return rates.ofSlot(Slot.of(events.code(i))) * events.weight(i);
     }
 
     /// How often a slip of the work in `group` is made.
@@ -106,69 +149,69 @@ final class Weighing implements Weighed {
         return sum;
     }
 
-    private void noteWork(int group, double times) {
+    private void noteWork(int group, double times, int among) {
         for (int place = table.start(group); place < table.endOfWork(group); place++) {
             long code = table.events().code(table.at(place));
-            note(code, table.tenths(group), 0, times * table.chance(place, rates));
+            notes.add(code, table.tenths(group), times * table.chance(place, rates), among);
         }
     }
 
-    private void note(long code, long off, double chanceAlone, double chancePaired) {
-        if (size == codes.length) {
-            codes = Arrays.copyOf(codes, 2 * size);
-            tenths = Arrays.copyOf(tenths, 2 * size);
-            alone = Arrays.copyOf(alone, 2 * size);
-            paired = Arrays.copyOf(paired, 2 * size);
-        }
-        codes[size] = code;
-        tenths[size] = off;
-        alone[size] = chanceAlone;
-        paired[size] = chancePaired;
-        size++;
+    private double known() {
+        return sums[1] + sums[TWO] + sums[THREE];
     }
 
     @Override
     public double all() {
-        return sumAlone + sumPaired + background;
+        return known() + background;
     }
 
     @Override
     public double unexplained() {
-        return sumAlone + sumPaired == 0 ? 1 : background / all();
+        return known() == 0 ? 1 : background / all();
     }
 
     @Override
-    public Optional<Finding.Two> two() {
-        return sumPaired == 0
+    public Optional<Finding.Together> two() {
+        return together(TWO);
+    }
+
+    @Override
+    public Optional<Finding.Together> three() {
+        return together(THREE);
+    }
+
+    private Optional<Finding.Together> together(int slips) {
+        return sums[slips] == 0
                 ? Optional.empty()
-                : Evidence.wrong(explanations, written)
-                        .likeliestTwo(rates)
-                        .map(two -> new Finding.Two(two.first(), two.second(), sumPaired / all()));
+                : Optional.of(
+                        new Finding.Together(
+                                Evidence.wrong(explanations, written).likeliest(slips, rates),
+                                sums[slips] / all()));
     }
 
     @Override
     public int size() {
-        return size;
+        return notes.size();
     }
 
     @Override
     public long code(int i) {
-        return codes[i];
+        return notes.code(i);
     }
 
     @Override
     public long tenths(int i) {
-        return tenths[i];
+        return notes.tenths(i);
     }
 
-    /// Each of two slips has half.
+    /// Slips made at once have equal parts.
     @Override
     public double share(int i) {
-        return (alone[i] + paired[i] / 2) / all();
+        return notes.part(i) / all();
     }
 
     @Override
     public double made(int i) {
-        return (alone[i] + paired[i]) / all();
+        return notes.chance(i) / all();
     }
 }

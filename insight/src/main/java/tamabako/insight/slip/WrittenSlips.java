@@ -54,7 +54,9 @@ final class WrittenSlips {
         int mark = events.mark();
         for (int written = first && places == 0 ? 1 : 0; written <= 9; written++) {
             long change = (written - digit) * Tens.power(place);
-            events.add(sign * unit * change, Code.with(code, digit, written));
+            if (written != digit) {
+                events.add(sign * unit * change, Code.with(code, digit, written));
+            }
         }
         events.share(mark, 1);
     }

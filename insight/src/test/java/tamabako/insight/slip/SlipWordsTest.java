@@ -141,11 +141,11 @@ class SlipWordsTest {
                 "34 78|12|en|Most likely: carry left out. Also possible: digit or zero too many or"
                         + " too few in writing, one bead too many or too few.",
                 "1407/7|21|en|Most likely: empty place of the quotient missed.",
-                "34 78|9276351|en|No known slip explains this answer: copied, guessed, two slips at"
-                        + " once, or the answer to another problem.",
+                "34 78|9276351|en|No known slip explains this answer: copied, guessed, too many"
+                        + " slips at once, or the answer to another problem.",
                 "34 78|112|ja|正解です。",
                 "1407/7|21|ja|いちばん考えられるのは「商の空位の間違い」です。",
-                "34 78|9276351|ja|思い当たる誤りがありません。写した、当てずっぽう、二つの誤りが重なった、別の問題の答えなどが考えられます。",
+                "34 78|9276351|ja|思い当たる誤りがありません。写した、当てずっぽう、いくつもの誤りが重なった、別の問題の答えなどが考えられます。",
             })
     void aFindingHasAHeadline(String sum, String written, Locale language, String headline) {
         Finding finding = FINDER.find(SlipFinderTest.problem(sum), written);
@@ -160,9 +160,9 @@ class SlipWordsTest {
         assertThat(SlipWords.of(Locale.ENGLISH).headline(finding))
                 .startsWith(
                         "This answer alone cannot tell between: digit of the quotient or root one off,"
-                                + " multiplication table");
+                                + " one bead too many or too few");
         assertThat(SlipWords.of(Locale.JAPANESE).headline(finding))
-                .startsWith("この答えだけでは決められません：商や根の立て違い、九九の間違い");
+                .startsWith("この答えだけでは決められません：商や根の立て違い、一珠");
     }
 
     @Test

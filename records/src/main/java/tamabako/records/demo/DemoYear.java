@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -22,9 +23,9 @@ import tamabako.records.Result;
 /// results and preferences. The same seed tells the same year.
 ///
 /// @param now when the demo is looked at
-record DemoYear(ClassBook book, Instant now) {
+/// @param daysAgo when the group's last lesson was
+record DemoYear(ClassBook book, Instant now, int daysAgo) {
 
-    private static final int LESSONS = 8;
     private static final int DAYS_BETWEEN = 7;
     private static final int LATE_PER_HUNDRED = 6;
     private static final int AWAY_PER_HUNDRED = 9;
@@ -77,22 +78,34 @@ record DemoYear(ClassBook book, Instant now) {
                 pupil.demo());
     }
 
-    /// Writes the year of one group down.
+    /// When a lesson was.
     ///
-    /// @param handedOut the sheets that were handed out, with when
-    void write(Group group, List<Pupil> pupils, List<HandedOut> handedOut) {
+    /// @param lesson how many lessons ago: 1 is the last one
+    Instant at(int lesson) {
+        return now.minus(Duration.ofDays(daysAgo + (lesson - 1L) * DAYS_BETWEEN));
+    }
+
+    /// Who came to which lesson, pupil by pupil, the last lesson first.
+    List<List<Attended.How>> attend(List<Pupil> pupils) {
         SplittableRandom chance = new SplittableRandom(pupils.size());
-        book.whole(() -> {
-            handedOut.forEach(
-                    one -> book.handouts().keep(Handout.of(one.sheetId(), group, one.at())));
-            for (int lesson = LESSONS; lesson >= 1; lesson--) {
-                LocalDate day = day(lesson * DAYS_BETWEEN);
-                pupils.forEach(pupil ->
-                        book.attendance()
-                                .keep(new Attended(pupil.id(), day, how(chance.nextInt(100)))));
+        List<List<Attended.How>> came = new ArrayList<>();
+        for (Pupil pupil : pupils) {
+            List<Attended.How> lessons = new ArrayList<>();
+            for (int lesson = 1; lesson <= DemoTerm.LESSONS; lesson++) {
+                Attended.How how = how(chance.nextInt(100));
+                lessons.add(how);
+                LocalDate day = LocalDate.ofInstant(at(lesson), ZoneOffset.UTC);
+                book.attendance().keep(new Attended(pupil.id(), day, how));
             }
-            pupils.forEach(this::write);
-        });
+            came.add(lessons);
+        }
+        return came;
+    }
+
+    /// Writes down what was handed out to the group, and what was noted on its pupils.
+    void write(Group group, List<Pupil> pupils, List<HandedOut> handedOut) {
+        handedOut.forEach(one -> book.handouts().keep(Handout.of(one.sheetId(), group, one.at())));
+        pupils.forEach(this::write);
     }
 
     /// A sheet that was handed out to the group.

@@ -3,6 +3,7 @@ package tamabako.desk.room.journal;
 import java.util.ArrayList;
 import java.util.List;
 import tamabako.desk.room.Decision;
+import tamabako.desk.room.Forgetting;
 import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomEvent;
@@ -76,10 +77,30 @@ final class Deciding {
             return;
         }
         log.append(state.id(), new Part(state.events(), EventLines.write(own)));
+        if (own.stream().anyMatch(RoomEvent.Forgotten.class::isInstance)) {
+            forget(log);
+        }
         own.stream()
                 .filter(RoomEvent.CodeChanged.class::isInstance)
                 .reduce((_, last) -> last)
                 .ifPresent(_ -> log.changeCode(state.id(), state.code()));
+    }
+
+    /// Whoever is forgotten leaves what was written down before, too.
+    private void forget(RoomLog log) {
+        List<Integer> seats =
+                own.stream()
+                        .filter(RoomEvent.Forgotten.class::isInstance)
+                        .flatMap(event -> ((RoomEvent.Forgotten) event).seats().stream())
+                        .toList();
+        log.changeSetup(state.id(), SetupJson.write(state.setup()));
+        for (Part part : log.after(state.id(), 0)) {
+            List<RoomEvent> blank =
+                    EventLines.read(part.events()).stream()
+                            .map(event -> Forgetting.blank(event, seats))
+                            .toList();
+            log.change(state.id(), new Part(part.number(), EventLines.write(blank)));
+        }
     }
 
     /// Lets everybody see what was kept, and tells those who wished.

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.jsontype.NamedType;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tamabako.desk.room.RoomEvent;
 import tamabako.problems.words.Sayable;
 
@@ -19,7 +20,7 @@ final class EventLines {
             JsonMapper.builder().addMixIn(RoomEvent.class, Named.class).build();
 
     static {
-        Arrays.stream(RoomEvent.class.getPermittedSubclasses())
+        cases(RoomEvent.class)
                 .map(type -> new NamedType(type, Sayable.word(type)))
                 .forEach(JSON::registerSubtypes);
     }
@@ -28,6 +29,12 @@ final class EventLines {
     private static final ObjectReader READER = JSON.readerFor(RoomEvent.class);
 
     private EventLines() {}
+
+    private static Stream<Class<?>> cases(Class<?> type) {
+        return type.isInterface()
+                ? Arrays.stream(type.getPermittedSubclasses()).flatMap(EventLines::cases)
+                : Stream.of(type);
+    }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "is")
     private interface Named {}

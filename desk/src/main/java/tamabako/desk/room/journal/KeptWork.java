@@ -2,13 +2,18 @@ package tamabako.desk.room.journal;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import tamabako.desk.room.Answered;
+import tamabako.desk.room.Later;
 import tamabako.desk.room.Phase;
 import tamabako.desk.room.RoomEvent;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Round;
 import tamabako.desk.room.Seat;
 import tamabako.records.ClassBook;
 import tamabako.records.Work;
@@ -28,6 +33,10 @@ final class KeptWork {
     ///
     /// @param room the state after it
     void keep(RoomState room, RoomEvent event) {
+        if (event instanceof RoomEvent.LetIn(int seat, Later later) && later.run() < room.run()) {
+            room.seats().find(seat).ifPresent(found -> letIn(room, found, later));
+            return;
+        }
         if (!(room.phase() instanceof Phase.Ended(long at, _))) {
             return;
         }
@@ -35,6 +44,7 @@ final class KeptWork {
             case RoomEvent.Ended _ -> room.seats().all().forEach(seat -> keep(room, seat, at));
             case RoomEvent.Answered answered -> keep(room, answered.seat(), at);
             case RoomEvent.HandedIn(int seat, _) -> keep(room, seat, at);
+            case RoomEvent.LetIn(int seat, _) -> keep(room, seat, at);
             case RoomEvent.CodeChanged _,
                     RoomEvent.Locked _,
                     RoomEvent.MarksShown _,
@@ -50,6 +60,12 @@ final class KeptWork {
                     RoomEvent.RoundSet _,
                     RoomEvent.CameLate _,
                     RoomEvent.LateAdmitted _,
+                    RoomEvent.Turned _,
+                    RoomEvent.Ran _,
+                    RoomEvent.CameLater _,
+                    RoomEvent.Passed _,
+                    RoomEvent.LeftOut _,
+                    RoomEvent.Forgotten _,
                     RoomEvent.Closed _ -> {}
         }
     }
@@ -62,29 +78,57 @@ final class KeptWork {
         if (seat.written() == 0 && !seat.handedIn()) {
             return;
         }
-        Optional<String> pupil =
-                Optional.of(seat.pupil())
-                        .filter(known -> !known.isBlank())
-                        .filter(known -> book.pupils().find(known).isPresent());
-        Work work =
-                new Work(
-                        identity(room, seat),
-                        room.current().sheet(),
-                        pupil,
-                        Instant.ofEpochMilli(at),
-                        answers(seat));
-        book.work().keepAnew(work);
+        book.work()
+                .keepAnew(
+                        new Work(
+                                identity(room, room.run(), seat),
+                                room.current().sheet(),
+                                pupil(seat),
+                                Instant.ofEpochMilli(at),
+                                answers(seat)));
+    }
+
+    private Optional<String> pupil(Seat seat) {
+        return Optional.of(seat.pupil())
+                .filter(known -> !known.isBlank())
+                .filter(known -> book.pupils().find(known).isPresent());
+    }
+
+    /// An answer to a round that is over joins the work that was kept then; where nothing was, it
+    /// is work of its own.
+    private void letIn(RoomState room, Seat seat, Later later) {
+        Round round = room.roundOf(later.run());
+        String identity = identity(room, later.run(), seat);
+        Optional<Work> kept = book.work().find(identity);
+        List<MarkedAnswer> answers =
+                new ArrayList<>(
+                        kept.map(Work::answers)
+                                .orElseGet(() ->
+                                        Collections.nCopies(
+                                                round.activity().answers(),
+                                                new MarkedAnswer("", "empty"))));
+        answers.set(later.problem(), new MarkedAnswer(later.written(), later.mark()));
+        Instant at = Instant.ofEpochMilli(later.at());
+        book.work()
+                .keepAnew(
+                        kept.map(work -> work.answered(answers))
+                                .orElseGet(() ->
+                                        new Work(
+                                                identity, round.sheet(), pupil(seat), at, answers)));
     }
 
     /// The identity under which a seat's work of this run is kept.
-    static String identity(RoomState room, Seat seat) {
-        return "%s-%d-%d".formatted(room.id(), room.run(), seat.number());
+    static String identity(RoomState room, int run, Seat seat) {
+        return "%s-%d-%d".formatted(room.id(), run, seat.number());
     }
 
     private static List<MarkedAnswer> answers(Seat seat) {
         return seat.answers().stream()
                 .map(answer ->
-                        new MarkedAnswer(answer.written(), answer.mark(), took(answer.took())))
+                        new MarkedAnswer(
+                                answer.written(),
+                                answer.isVoid() ? Answered.NOTHING.mark() : answer.mark(),
+                                took(answer.took())))
                 .toList();
     }
 

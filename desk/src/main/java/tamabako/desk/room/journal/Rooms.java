@@ -15,6 +15,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import tamabako.desk.book.PupilTraces;
 import tamabako.desk.room.JoinCode;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
@@ -29,7 +30,7 @@ import tamabako.records.RoomNotices;
 ///
 /// Methods throw [tamabako.records.RecordsFailure] when the disk or the database fails; then
 /// nothing of what was asked was kept.
-public final class Rooms implements AutoCloseable {
+public final class Rooms implements PupilTraces, AutoCloseable {
 
     /// A room that nobody closed is closed after so long.
     private static final Duration FORGOTTEN = Duration.ofHours(36);
@@ -131,6 +132,14 @@ public final class Rooms implements AutoCloseable {
             }
             throw failed;
         }
+    }
+
+    /// Takes everything of a pupil out of the open rooms: the name among those who are expected, the
+    /// seat, and what it answered, also where it was written down before. The other programs over
+    /// the same database do the same as soon as they hear of it.
+    @Override
+    public void erase(String pupilId) {
+        all().forEach(room -> ask(room.id(), new RoomCommand.Forget(pupilId)));
     }
 
     /// Tells of every change from now on, in any room. The watcher is called by the journal and has

@@ -68,6 +68,7 @@ public final class Live implements AutoCloseable {
                     RoomEvent.TimeAdded _,
                     RoomEvent.Ended _,
                     RoomEvent.RoundSet _,
+                    RoomEvent.Turned _,
                     RoomEvent.Closed _ ->
                     true;
             case RoomEvent.CodeChanged _,
@@ -82,7 +83,13 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Answered _,
                     RoomEvent.HandedIn _,
                     RoomEvent.CameLate _,
-                    RoomEvent.LateAdmitted _ ->
+                    RoomEvent.LateAdmitted _,
+                    RoomEvent.Ran _,
+                    RoomEvent.CameLater _,
+                    RoomEvent.Passed _,
+                    RoomEvent.LetIn _,
+                    RoomEvent.LeftOut _,
+                    RoomEvent.Forgotten _ ->
                     false;
         };
     }
@@ -96,6 +103,7 @@ public final class Live implements AutoCloseable {
             case RoomEvent.TakeOverAsked(int seat, _) -> Optional.of(seat);
             case RoomEvent.TakenOver(int seat) -> Optional.of(seat);
             case RoomEvent.LateAdmitted(int seat) -> Optional.of(seat);
+            case RoomEvent.LetIn(int seat, _) -> Optional.of(seat);
             case RoomEvent.CodeChanged _,
                     RoomEvent.Locked _,
                     RoomEvent.MarksShown _,
@@ -108,6 +116,12 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Answered _,
                     RoomEvent.HandedIn _,
                     RoomEvent.CameLate _,
+                    RoomEvent.Turned _,
+                    RoomEvent.Ran _,
+                    RoomEvent.CameLater _,
+                    RoomEvent.Passed _,
+                    RoomEvent.LeftOut _,
+                    RoomEvent.Forgotten _,
                     RoomEvent.Closed _ ->
                     Optional.empty();
         };

@@ -3,6 +3,7 @@ package tamabako.desk.room.live;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalLong;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Turn;
 
 /// Messages as the event stream format of HTML writes them.
 final class SseText {
@@ -31,12 +32,18 @@ final class SseText {
 
     static String roundJson(RoomState room, long now) {
         OptionalLong limit = room.limit();
-        return "{\"run\":%d,\"phase\":\"%s\",\"worked\":%d,\"limit\":%d}"
+        return "{\"run\":%d,\"phase\":\"%s\",\"worked\":%d,\"limit\":%d,\"turn\":%s}"
                 .formatted(
                         room.run(),
                         room.closed() ? "closed" : room.phase().word(),
                         room.phase().worked(now),
-                        limit.orElse(-1));
+                        limit.orElse(-1),
+                        turnJson(room.turn()));
+    }
+
+    private static String turnJson(Turn turn) {
+        return "{\"problem\":%d,\"times\":%d,\"step\":\"%s\"}"
+                .formatted(turn.problem(), turn.times(), turn.step().word());
     }
 
     private static byte[] bytes(String text) {

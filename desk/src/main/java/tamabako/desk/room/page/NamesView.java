@@ -3,6 +3,7 @@ package tamabako.desk.room.page;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import tamabako.desk.room.Expected;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Seat;
 
@@ -33,6 +34,7 @@ public record NamesView(
         Set<String> seated = room.seats().present().map(Seat::pupil).collect(Collectors.toSet());
         List<Choice> choices =
                 room.setup().pupils().stream()
+                        .filter(one -> !one.equals(Expected.NOBODY))
                         .map(one ->
                                 new Choice(one.pupil(), one.name(), seated.contains(one.pupil())))
                         .toList();

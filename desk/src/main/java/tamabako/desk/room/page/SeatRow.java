@@ -10,8 +10,10 @@ import tamabako.desk.room.Seat;
 /// @param name the pupil's
 /// @param state `working`, `away` or `done`
 /// @param asks whether another tablet asks for the seat
-/// @param late whether answers that came late wait for the teacher
+/// @param late whether answers that came after the time was up wait on the tablet for the teacher
+/// @param later how many answers came after the class had gone on
 /// @param extraTime per cent
+/// @param standing whether the pupil is still in, where whoever is wrong drops out
 /// @param marks the word of the mark of each answer, `empty` where there is none
 /// @param written how many answers are written
 /// @param right how many are right
@@ -21,7 +23,9 @@ public record SeatRow(
         String state,
         boolean asks,
         boolean late,
+        int later,
         int extraTime,
+        boolean standing,
         List<String> marks,
         long written,
         long right) {
@@ -36,14 +40,16 @@ public record SeatRow(
         return !state.equals("working") || phase.equals("running") || phase.equals("paused");
     }
 
-    static SeatRow of(Seat seat, boolean away) {
+    static SeatRow of(Seat seat, boolean away, boolean standing) {
         return new SeatRow(
                 seat.number(),
                 seat.name(),
                 seat.handedIn() ? "done" : away ? "away" : "working",
                 !seat.keys().asking().isEmpty(),
                 seat.late() == Seat.Late.WAITING,
+                seat.later().size(),
                 seat.extraTime(),
+                standing,
                 seat.answers().stream().map(Answered::mark).toList(),
                 seat.written(),
                 seat.right());

@@ -1,0 +1,74 @@
+package tamabako.insight.estimate;
+
+import java.util.Arrays;
+
+/// What came of trials, and what was known beforehand: a row of features for each group of trials
+/// alike, how many there were and how many came out well.
+///
+/// Rows lie one after the other in one array, so that many fit near the processor.
+public final class Trials {
+
+    private final int each;
+    private final double[] features;
+    private final double[] well;
+    private final double[] trials;
+
+    private Trials(int each, double[] features, double[] well, double[] trials) {
+        this.each = each;
+        this.features = features;
+        this.well = well;
+        this.trials = trials;
+    }
+
+    /// Groups of trials.
+    ///
+    /// @param rows features of each group, all of one length; a constant is a feature like others
+    /// @param well how many of each group came out well; not below zero
+    /// @param trials how many there were in each group; above zero
+    public static Trials of(double[][] rows, double[] well, double[] trials) {
+        if (rows.length == 0 || rows.length != well.length || rows.length != trials.length) {
+            throw new IllegalArgumentException(
+                    "%d rows, %d results, %d numbers of trials."
+                            .formatted(rows.length, well.length, trials.length));
+        }
+        int each = rows[0].length;
+        double[] features = new double[rows.length * each];
+        for (int i = 0; i < rows.length; i++) {
+            if (rows[i].length != each || !(0 <= well[i] && well[i] <= trials[i])) {
+                throw new IllegalArgumentException(
+                        "Group %d has %d features, and %s of %s came out well."
+                                .formatted(i, rows[i].length, well[i], trials[i]));
+            }
+            System.arraycopy(rows[i], 0, features, i * each, each);
+        }
+        return new Trials(each, features, well.clone(), trials.clone());
+    }
+
+    /// Single trials; `well[i]` is one or zero.
+    public static Trials of(double[][] rows, double[] well) {
+        double[] once = new double[rows.length];
+        Arrays.fill(once, 1);
+        return of(rows, well, once);
+    }
+
+    int groups() {
+        return well.length;
+    }
+
+    int each() {
+        return each;
+    }
+
+    double well(int group) {
+        return well[group];
+    }
+
+    double trials(int group) {
+        return trials[group];
+    }
+
+    /// Where the rows lie; not to be changed.
+    double[] features() {
+        return features;
+    }
+}
