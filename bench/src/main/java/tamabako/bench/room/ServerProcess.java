@@ -38,9 +38,7 @@ final class ServerProcess implements AutoCloseable {
                         name.replace(PLAIN, ""),
                         folder.toString()));
         process =
-                new ProcessBuilder(command)
-                        .redirectError(ProcessBuilder.Redirect.INHERIT)
-                        .start();
+                new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         commands = process.outputWriter(StandardCharsets.UTF_8);
         Thread.ofPlatform().daemon().start(this::read);
         String[] ready = await("READY").split(" ", -1);
