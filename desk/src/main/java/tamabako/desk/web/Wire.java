@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.xnio.IoUtils;
@@ -54,13 +55,15 @@ final class Wire implements HttpHandler {
     }
 
     private void answer(HttpServerExchange exchange) {
+        Function<String, Optional<String>> headers =
+                name -> Optional.ofNullable(exchange.getRequestHeaders().getFirst(name));
         Incoming incoming =
                 new Incoming(
                         exchange.getRequestMethod().toString(),
                         path(exchange),
                         exchange.getQueryString(),
-                        address(exchange),
-                        name -> Optional.ofNullable(exchange.getRequestHeaders().getFirst(name)),
+                        Incoming.caller(address(exchange), headers),
+                        headers,
                         Body.of(exchange));
         Outgoing outgoing =
                 isTooLong(exchange)
