@@ -90,6 +90,11 @@ final class ForecastScore {
     @Override
     public String toString() {
         return String.format(
-                Locale.ROOT, "%.3f %.4f %.4f %.2f", area(), brier(), calibrationError(), slope());
+                Locale.ROOT,
+                "%.3f %.4f %.4f %.2f",
+                area(),
+                brier(),
+                calibrationError(),
+                slope());
     }
 }

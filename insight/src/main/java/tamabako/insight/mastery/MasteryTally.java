@@ -102,11 +102,14 @@ public final class MasteryTally {
     /// All days, with how much their answers still count on `today`.
     List<Counted> counted(Forgetting forgetting, long today) {
         List<Counted> counted = new ArrayList<>();
-        days.forEach((day, answersOfDay) ->
-                counted.add(
-                        new Counted(
-                                answersOfDay,
-                                day == NO_DAY ? 1 : forgetting.left(Math.max(0, today - day)))));
+        days.forEach(
+                (day, answersOfDay) ->
+                        counted.add(
+                                new Counted(
+                                        answersOfDay,
+                                        day == NO_DAY
+                                                ? 1
+                                                : forgetting.left(Math.max(0, today - day)))));
         return counted;
     }
 

@@ -85,13 +85,8 @@ public final class SlipPosterior {
 
         // Gauss and Hermite's rule with seven points, for a standard normal spread.
         private static final double[] NODES = {
-            -3.750439717725742,
-            -2.366759410734541,
-            -1.154405394739968,
-            0,
-            1.154405394739968,
-            2.366759410734541,
-            3.750439717725742
+            -3.750439717725742, -2.366759410734541, -1.154405394739968, 0,
+            1.154405394739968, 2.366759410734541, 3.750439717725742
         };
         private static final double[] WEIGHTS = {
             0.000548268855972218, 0.030757123967586497, 0.240123178605012714,
@@ -145,7 +140,7 @@ public final class SlipPosterior {
 
         private Draws(double[] logs, double[][] covariance) {
             this.logs = logs;
-            this.root =
+            this.root = 
                     new CholeskyDecomposition(
                                     new Array2DRowRealMatrix(covariance), SYMMETRY, POSITIVE)
                             .getL();

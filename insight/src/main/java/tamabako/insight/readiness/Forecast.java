@@ -42,7 +42,8 @@ public record Forecast(Recalibration correction) {
         List<Readiness.RankChance> ranks = new ArrayList<>();
         if (outline.grade().pass() instanceof Pass.ByScore byScore) {
             for (int goal = 0; goal < chances.size(); goal++) {
-                ranks.add(new Readiness.RankChance(byScore.ranks().get(goal), chances.get(goal)));
+                ranks.add(
+                        new Readiness.RankChance(byScore.ranks().get(goal), chances.get(goal)));
             }
         }
         return new Readiness(
@@ -123,9 +124,11 @@ public record Forecast(Recalibration correction) {
                 outline.parts().stream()
                         .filter(part -> !outline.grade().isForAll(part.section()))
                         .sorted(
-                                Comparator.comparingInt((Outline.Part part) ->
-                                                proof(standing, part, outline).more())
-                                        .thenComparing(part -> -expected(standing, part, outline)))
+                                Comparator.comparingInt(
+                                                (Outline.Part part) ->
+                                                        proof(standing, part, outline).more())
+                                        .thenComparing(
+                                                part -> -expected(standing, part, outline)))
                         .limit(
                                 outline.grade()
                                         .elective()
@@ -133,7 +136,8 @@ public record Forecast(Recalibration correction) {
                                         .orElse(0))
                         .toList();
         return outline.parts().stream()
-                .filter(part -> outline.grade().isForAll(part.section()) || chosen.contains(part))
+                .filter(part ->
+                        outline.grade().isForAll(part.section()) || chosen.contains(part))
                 .toList();
     }
 

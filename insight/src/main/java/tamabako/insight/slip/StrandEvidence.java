@@ -21,7 +21,8 @@ public final class StrandEvidence {
     private final int[] movesMade;
     private final int[] cellsMet;
 
-    private StrandEvidence(double[] expected, SlipTerms terms, CellShares cells, EventTable table) {
+    private StrandEvidence(
+            double[] expected, SlipTerms terms, CellShares cells, EventTable table) {
         this.expected = expected;
         this.terms = terms;
         this.cells = cells;
