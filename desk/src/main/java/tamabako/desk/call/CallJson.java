@@ -44,17 +44,20 @@ final class CallJson {
 
     private final Words words;
     private final VoiceWords voice;
-    private final String query;
+    private final String sound;
 
-    CallJson(Words words, String query) {
+    /// @param sound the address of the sounds, to be followed by the number of a call
+    CallJson(Words words, String sound) {
         this.words = words;
         this.voice = VoiceWords.of(words.language());
-        this.query = query;
+        this.sound = sound;
     }
 
-    String of(List<PlannedCall> calls, String round) {
+    /// @param first which call is on when the page opens, from 0
+    String of(List<PlannedCall> calls, String round, int first) {
         ObjectNode page = JsonNodeFactory.instance.objectNode();
         page.put("round", round);
+        page.put("first", first);
         ArrayNode all = page.putArray("calls");
         calls.forEach(call -> all.add(json(call)));
         ObjectNode texts = page.putObject("words");
@@ -76,7 +79,7 @@ final class CallJson {
         switch (call.sound()) {
             case Sounded.Ready(Sounding sounding) -> {
                 CallTimes times = sounding.times();
-                json.put("sound", "/call/sound?" + query + "&n=" + call.number());
+                json.put("sound", sound + call.number());
                 json.put("told", voice.say(script.language(), times));
                 json.put("verdict", verdict(script, times));
                 put(json.putObject("times"), times);

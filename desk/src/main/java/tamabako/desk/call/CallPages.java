@@ -72,10 +72,11 @@ public final class CallPages implements Routes {
             return plan(400, asked);
         }
         String encoded = query.encode(CallForm.NAMES);
-        String json = new CallJson(request.words(), encoded).of(calls, asked.round());
+        String json = new CallJson(request.words(), "/call/sound?" + encoded + "&n=")
+                        .of(calls, asked.round(), 0);
         return Reply.page(
                 "call/stage.jte",
-                Map.of("stage", new StageView(asked.form(), json, "/call?" + encoded)));
+                Map.of("stage", new StageView(asked.form(), json, "/call?" + encoded, encoded)));
     }
 
     private static long seed(Fields query) {
@@ -92,18 +93,6 @@ public final class CallPages implements Routes {
         if (n < 1 || n > calls.size()) {
             return Reply.trouble(404, "nowhere");
         }
-        return switch (calls.get(n - 1).sound()) {
-            case Sounded.Ready(Sounding sounding) ->
-                    new Reply.Bytes(
-                            200,
-                            "audio/wav",
-                            query.has("save")
-                                    ? Map.of(
-                                            "Content-Disposition",
-                                            "attachment; filename=\"call-%d.wav\"".formatted(n))
-                                    : Map.of(),
-                            Wave.of(sounding.sound().samples()));
-            case Sounded.TooFast _, Sounded.NoVoice _ -> Reply.trouble(404, "nowhere");
-        };
+        return SoundReply.of(calls.get(n - 1), query.has("save"));
     }
 }

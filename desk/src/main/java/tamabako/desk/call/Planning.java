@@ -90,7 +90,13 @@ final class Planning {
     private void add(Column column, Pace pace) {
         switch (Caller.call(column, asked.words(), asked.wish())) {
             case Called.Written(CallScript script) ->
-                    calls.add(new PlannedCall(calls.size() + 1, digits(column), script, pace));
+                    calls.add(
+                            new PlannedCall(
+                                    calls.size() + 1,
+                                    column,
+                                    PlannedCall.digits(column),
+                                    script,
+                                    pace));
             case Called.Refused(Unsayable reason) ->
                     asked.form()
                             .blame(
@@ -100,12 +106,5 @@ final class Planning {
                                             column.id(),
                                             VoiceWords.of(words.language()).say(reason)));
         }
-    }
-
-    private static int digits(Column column) {
-        return column.rows().stream()
-                .mapToInt(row -> row.abs().toBigInteger().toString().length())
-                .max()
-                .orElse(1);
     }
 }

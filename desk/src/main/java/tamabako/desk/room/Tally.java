@@ -16,20 +16,28 @@ public record Tally(long began, List<Long> left) {
 
     /// The tally of the round that goes on.
     public static Tally of(RoomState room) {
-        List<Seat> standing = new ArrayList<>(room.seats().present().toList());
-        long began = standing.size();
         List<Long> left = new ArrayList<>();
-        for (int problem = 0; problem < told(room); problem++) {
-            int at = problem;
-            standing.removeIf(seat -> !seat.answers().get(at).isRight());
-            left.add((long) standing.size());
-        }
-        return new Tally(began, left);
+        List<Seat> began = room.seats().present().toList();
+        walk(room, began, left);
+        return new Tally(began.size(), left);
     }
 
-    /// Whether a seat was right in every problem whose answer was told.
-    public static boolean isStanding(RoomState room, Seat seat) {
-        return seat.answers().stream().limit(told(room)).allMatch(Answered::isRight);
+    /// Who is still in: right in every problem whose answer was told. Where all were wrong in one,
+    /// those who were in before it play on.
+    public static List<Seat> standing(RoomState room) {
+        return walk(room, room.seats().present().toList(), new ArrayList<>());
+    }
+
+    private static List<Seat> walk(RoomState room, List<Seat> began, List<Long> left) {
+        List<Seat> standing = began;
+        for (int problem = 0; problem < told(room); problem++) {
+            int at = problem;
+            List<Seat> right =
+                    standing.stream().filter(seat -> seat.answers().get(at).isRight()).toList();
+            left.add((long) right.size());
+            standing = right.isEmpty() ? standing : right;
+        }
+        return standing;
     }
 
     /// How many seats were right in a problem.

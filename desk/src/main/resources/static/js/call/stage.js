@@ -9,11 +9,11 @@ import { keepTally } from "./tally.js";
  *   right: string, sound?: string, told: string, verdict: string,
  *   times: import("./player.js").Times }} Call */
 
-/** @type {{ round: string, calls: Call[], words: Record<string, string> }} */
+/** @type {{ round: string, first: number, calls: Call[], words: Record<string, string> }} */
 const page = JSON.parse(part("script[type='application/json']").textContent ?? "");
 const { calls, words } = page;
 const player = new CallPlayer(tell, stopped);
-let at = 0;
+let at = page.first;
 /** The row that was called last, and whether the call is under way. */
 let row = -1;
 let isUnderWay = false;
@@ -82,8 +82,16 @@ function write() {
   now.classList.toggle("is-prompter", isPrompter);
 }
 
+/** Tells other parts of the page how far a call is. @param {"begin" | "open" | "reveal"} move */
+function turn(move) {
+  document.dispatchEvent(new CustomEvent("call-turn", { detail: { move, problem: at } }));
+}
+
 /** @param {number} from @param {boolean} only */
 function play(from, only) {
+  if (from < 0) {
+    turn("begin");
+  }
   isUnderWay = true;
   const how = { only, voice: !ticked(".call-prompter"), ticks: ticked(".call-metronome") };
   player.play(from, how).then(() => show("calling"));
@@ -105,6 +113,9 @@ function stopped(last) {
   isUnderWay = last < calls[at].rows.length - 1;
   part(".call-bar span").style.transform = "scaleX(0)";
   isUnderWay ? show("paused", last + 2) : show("over");
+  if (!isUnderWay) {
+    turn("open");
+  }
 }
 
 part(".call-start").addEventListener("click", () => {
@@ -126,6 +137,9 @@ part(".call-show").addEventListener("click", () => {
   part(".call-answer-number").textContent = calls[at].answer;
   part(".call-right").textContent = calls[at].right;
   button(".call-show").textContent = say(answer.hidden ? "show-answer" : "hide-answer");
+  if (!answer.hidden) {
+    turn("reveal");
+  }
 });
 part(".call-next").addEventListener("click", () => {
   at++;

@@ -1,6 +1,7 @@
 // @ts-check
 // The count of a round by raised hands: pure functions, and a form that notes it. Other ways of
-// answering can send their count as the event `call-hands` with the number in `detail`.
+// answering can send their count as the event `call-hands` with the number in `detail`, or all
+// notes so far as the event `call-notes`.
 
 /** @typedef {{ call: number, hands: number }} Note */
 
@@ -23,8 +24,8 @@ export function most(notes, isRound) {
 /** @param {string} round @param {Record<string, string>} words @param {() => number} call */
 export function keepTally(round, words, call) {
   const isRound = round !== "none";
-  const place = `call-hands ${location.search}`;
-  const form = /** @type {HTMLFormElement} */ (document.querySelector(".call-count"));
+  const place = `call-hands ${location.pathname}${location.search}`;
+  const form = /** @type {HTMLFormElement | null} */ (document.querySelector(".call-count"));
   const field = /** @type {HTMLInputElement} */ (document.querySelector("#hands"));
   const wrong = /** @type {HTMLElement} */ (document.querySelector("#hands-note"));
   /** @type {Note[]} */
@@ -76,13 +77,17 @@ export function keepTally(round, words, call) {
     return hands === 1 ? words["hands.one"] : "";
   }
 
-  form.addEventListener("submit", (event) => {
+  form?.addEventListener("submit", (event) => {
     event.preventDefault();
     const written = field.value.normalize("NFKC").trim();
     note(/^\d{1,3}$/.test(written) ? Number(written) : Number.NaN);
   });
   document.querySelector(".call-forget")?.addEventListener("click", () => {
     notes = [];
+    show();
+  });
+  document.addEventListener("call-notes", (event) => {
+    notes = /** @type {CustomEvent} */ (event).detail;
     show();
   });
   document.addEventListener("call-hands", (event) => note(Number(/** @type {CustomEvent} */ (event).detail)));

@@ -52,6 +52,7 @@ function show(part) {
   for (const id of open) document.getElementById(id)?.setAttribute('open', '');
   if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   startClock();
+  document.dispatchEvent(new CustomEvent('room-part'));
 }
 
 live.addEventListener('focusout', () => setTimeout(() => again && refresh(), 50));

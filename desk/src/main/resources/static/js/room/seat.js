@@ -6,11 +6,13 @@ import { listen } from './live.js';
 import { Outbox } from './outbox.js';
 import { listenToPad, needs } from './pad.js';
 import { Sheet } from './sheet.js';
+import { says, takesAnswers } from './turn.js';
 
-/** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number}} Round */
+/** @typedef {{problem: number, times: number, step: string}} Turn */
+/** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number, turn: Turn}} Round */
 /**
  * @typedef {{room: string, seat: number, name: string, extra: number, taken: number, handedIn: boolean,
- *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[],
+ *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, answer: string,
  *   round: Round}} State
  */
 
@@ -102,6 +104,7 @@ async function look() {
 async function round(now) {
   const isNew = now.run !== state.round.run;
   const isEnd = now.phase === 'ended' && state.round.phase !== 'ended';
+  const isTold = inTurn() && now.turn.step === 'revealed' && state.round.turn.step !== 'revealed';
   if (isEnd) sheet.leave();
   state.round = now;
   if (now.phase === 'closed') {
@@ -120,6 +123,11 @@ async function round(now) {
   clock.set(limit < 0 ? -1 : limit - now.worked, now.phase === 'running' && limit >= 0);
   part('round').textContent = state.title;
   if (now.phase !== 'waiting' && shownRun !== now.run) await fetchProblems();
+  if (inTurn() && shownRun === now.run) {
+    if (isTold) sheet.leave();
+    sheet.turnTo(Math.max(0, now.turn.problem));
+    if (isTold) setTimeout(look, 300);
+  }
   if (isEnd && !isOver) setTimeout(look, 3_500);
   show();
 }
@@ -134,17 +142,27 @@ async function fetchProblems() {
   sent = new Map(state.written.map((written, problem) => [problem, written]));
   for (const one of box.queue) if (one.run === shownRun && one.problem !== 'end') sent.set(Number(one.problem), one.written);
   needs(part('pad'), minus === 'true', remainder === 'true');
+  sheet.together = inTurn();
+  root.classList.toggle('in-turn', inTurn());
+  if (inTurn()) {
+    const send = /** @type {HTMLElement} */ (part('pad').querySelector('[data-key=after]'));
+    send.textContent = '✓';
+    send.setAttribute('aria-label', words.send);
+  }
 }
+
+/** Whether the class goes from problem to problem together. */
+const inTurn = () => state.activity !== 'written';
 
 function show() {
   const { phase } = state.round;
   const isSheetThere = shownRun === state.round.run && phase !== 'waiting' && phase !== 'paused';
   const isUp = phase === 'running' && clock.isOver;
-  const canWrite = isSheetThere && phase === 'running' && !isUp && !state.handedIn && !isOver;
-  part('work').hidden = !isSheetThere;
+  const canWrite = isSheetThere && phase === 'running' && !isUp && !state.handedIn && !isOver && (!inTurn() || takesAnswers(state));
+  part('work').hidden = !isSheetThere || (inTurn() && !canWrite && phase !== 'ended');
   part('pad').hidden = !canWrite;
-  part('end').hidden = !canWrite;
-  part('frame').hidden = !canWrite;
+  part('end').hidden = !canWrite || inTurn();
+  part('frame').hidden = !canWrite || inTurn();
   sheet.close(!canWrite);
   sheet.showMarks(phase === 'ended' ? state.marks : []);
   root.classList.toggle('writing', canWrite);
@@ -155,7 +173,7 @@ function tell() {
   const waiting = box.queue.length;
   const right = state.marks.filter((mark) => mark === 'right').length;
   const where =
-    state.round.phase === 'ended' && state.marks.length > 0
+    inTurn() && state.round.phase !== 'ended' ? says(state, words, isSent()) : state.round.phase === 'ended' && state.marks.length > 0
       ? words['right-of'].replace('{0}', String(right)).replace('{1}', String(state.marks.length))
       : state.handedIn && state.round.phase !== 'waiting'
         ? words['handed-in']
@@ -166,6 +184,9 @@ function tell() {
   const later = state.later > 0 ? words.later : '';
   say([where, later, net].filter(Boolean).join(' '));
 }
+
+/** Whether what stands in the field is on its way or with the desk. */
+const isSent = () => shownRun === state.round.run && sheet.current?.value !== '' && sent.get(sheet.at) === sheet.current?.value;
 
 /** The button says again what it said at first. */
 function notYet() {
@@ -183,8 +204,9 @@ box.told = ({ refused, round: now }) => {
   if (refused === 'late') {
     box.held = true;
     trouble(words.late, false);
-  } else if (refused === 'stale' || refused === 'handed-in' || refused === 'not-begun' || refused === 'no-answer') {
+  } else if (refused === 'stale' || refused === 'handed-in' || refused === 'not-begun' || refused === 'no-answer' || refused === 'early' || refused === 'not-counted') {
     const run = now?.run ?? 0;
+    if (refused === 'early' || refused === 'not-counted') sent.delete(Number(box.queue[0]?.problem));
     box.forget((one) => one.run !== run || refused !== 'stale');
     if (refused === 'stale') trouble(words.stale, false);
     box.send();
@@ -198,7 +220,10 @@ box.told = ({ refused, round: now }) => {
 
 listenToPad(part('pad'), {
   field: () => sheet.current,
-  moved: (move) => sheet.go(sheet.at + (move === 'after' ? 1 : -1)),
+  moved: (move) => {
+    sheet.go(sheet.at + (move === 'after' ? 1 : -1));
+    tell();
+  },
   wrote: keepDraft,
 });
 part('work').addEventListener('input', keepDraft);

@@ -7,6 +7,8 @@ export class Sheet {
     this.place = place;
     this.oneByOne = oneByOne;
     this.at = 0;
+    /** Whether the class goes from problem to problem together. */
+    this.together = false;
     /** @type {HTMLElement[]} */
     this.items = [];
     /** Told when an answer is left. @type {(problem: number, written: string) => void} */
@@ -47,11 +49,18 @@ export class Sheet {
 
   /** @param {number} problem @param {boolean} focus */
   go(problem, focus = true) {
-    const to = Math.min(Math.max(problem, 0), this.items.length - 1);
-    if (to !== this.at) this.leave();
+    const to = this.together ? this.at : Math.min(Math.max(problem, 0), this.items.length - 1);
+    if (to !== this.at || (this.together && focus)) this.leave();
     this.at = to;
     this.mark();
     if (focus) this.current?.focus({ preventScroll: this.oneByOne });
+  }
+
+  /** The class is at that problem. @param {number} problem */
+  turnTo(problem) {
+    if (this.at !== problem) this.leave();
+    this.at = problem;
+    this.mark();
   }
 
   /** The answer that is being worked on may be sent. */
@@ -60,10 +69,10 @@ export class Sheet {
   }
 
   mark() {
-    this.place.classList.toggle('one', this.oneByOne);
+    this.place.classList.toggle('one', this.oneByOne || this.together);
     this.items.forEach((item, problem) => {
       item.classList.toggle('current', problem === this.at);
-      item.hidden = this.oneByOne && problem !== this.at;
+      item.hidden = (this.oneByOne || this.together) && problem !== this.at;
     });
   }
 

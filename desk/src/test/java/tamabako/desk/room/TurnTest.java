@@ -138,9 +138,20 @@ class TurnTest {
         assertThat(Tally.of(room).left()).containsExactly(3L, 2L);
         move(Move.REVEAL, 2, 30_003);
         assertThat(Tally.of(room).left()).containsExactly(3L, 2L, 1L);
-        assertThat(Tally.isStanding(room, seat(3))).isTrue();
-        assertThat(Tally.isStanding(room, seat(2))).isFalse();
+        assertThat(Tally.standing(room)).containsExactly(seat(3));
         assertThat(Tally.right(room, 2)).isEqualTo(2);
+    }
+
+    @Test
+    void whereAllAreWrongThoseWhoWereInPlayOn() {
+        sit(3);
+        call(0, "46", "46", "1");
+        call(1, "1", "2", "47");
+        assertThat(Tally.of(room).left()).containsExactly(2L, 0L);
+        assertThat(Tally.standing(room)).containsExactly(seat(1), seat(2));
+        call(2, "48", "1", "48");
+        assertThat(Tally.of(room).left()).containsExactly(2L, 0L, 1L);
+        assertThat(Tally.standing(room)).containsExactly(seat(1));
     }
 
     private void call(int problem, String... written) {

@@ -21,8 +21,6 @@ final class Newton {
     /// height runs out while the point runs away.
     private static final double STANDING_STILL = 1e-3;
 
-    private static final double ALMOST_SYMMETRIC = 1e-8;
-
     private Newton() {}
 
     /// The top, or nothing where there is none: the point runs away, or several points are as high.
@@ -69,8 +67,7 @@ final class Newton {
 
     private static Optional<CholeskyDecomposition> decomposed(RealMatrix curvature) {
         try {
-            double smallest = 1e-14 * curvature.getNorm1();
-            return Optional.of(new CholeskyDecomposition(curvature, ALMOST_SYMMETRIC, smallest));
+            return Optional.of(Positive.parts(curvature));
         } catch (MathIllegalArgumentException _) {
             return Optional.empty();
         }

@@ -19,7 +19,8 @@ public record AskedView(int run, List<Asked> problems, boolean minus, boolean re
         problems = List.copyOf(problems);
     }
 
-    /// One problem: its number, and its rows or its one line.
+    /// One problem: its number, and its rows or its one line; nothing to be seen where it is heard
+    /// or shown.
     public record Asked(String id, boolean isColumn, List<String> rows) {
         public Asked {
             rows = List.copyOf(rows);
@@ -30,11 +31,17 @@ public record AskedView(int run, List<Asked> problems, boolean minus, boolean re
         List<Problem> problems = room.current().problems();
         return new AskedView(
                 room.run(),
-                problems.stream().map(problem -> asked(problem, language)).toList(),
+                room.current().activity().inTurn()
+                        ? problems.stream().map(AskedView::heard).toList()
+                        : problems.stream().map(problem -> asked(problem, language)).toList(),
                 problems.stream().anyMatch(problem -> problem.answer().value().signum() < 0),
                 problems.stream()
                         .flatMap(problem -> problem.answer().remainder().stream())
                         .anyMatch(remainder -> remainder.compareTo(BigDecimal.ZERO) != 0));
+    }
+
+    private static Asked heard(Problem problem) {
+        return new Asked(problem.id(), false, List.of());
     }
 
     private static Asked asked(Problem problem, Locale language) {

@@ -37,7 +37,12 @@ final class BoardPages {
     /// Slips are for the class only where right and wrong are.
     private BoardView view(Request request, RoomState room) {
         List<SlipGroup> groups = room.marksShown() ? slips.of(room, request.words()) : List.of();
-        RoomView view = RoomView.of(room, live, groups, JoinAddress.of(request.caller()));
+        RoomView view = RoomView.of(
+                        room,
+                        live,
+                        groups,
+                        JoinAddress.of(request.caller()),
+                        request.words().language());
         String join = view.address().address();
         return new BoardView(view, Qr.of(join + "/" + room.code()));
     }

@@ -42,7 +42,7 @@ final class OpenPages {
                         "rooms",
                         rooms.all(),
                         "sources",
-                        sources(words),
+                        sources(chosen.text("source"), words),
                         "groups",
                         book.groups().all(),
                         "chosen",
@@ -51,8 +51,12 @@ final class OpenPages {
                         fault));
     }
 
-    private List<SourceChoice> sources(Words words) {
+    /// @param chosen a plan that came along from the page of its kind is one of them
+    private List<SourceChoice> sources(String chosen, Words words) {
         List<SourceChoice> sources = new ArrayList<>();
+        if (chosen.startsWith(Opened.CALL)) {
+            sources.add(new SourceChoice(chosen, words.say("room.open.call")));
+        }
         book.sheets().latest(SHEETS).stream()
                 .filter(kept -> !kept.sheet().problems().isEmpty())
                 .map(kept ->

@@ -6,12 +6,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import tamabako.desk.call.CallPlan;
 import tamabako.desk.room.Activity;
+import tamabako.desk.room.Calling;
+import tamabako.desk.room.Contest;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.Round;
 import tamabako.desk.room.Setup;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Words;
+import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Sheet;
 import tamabako.problems.marking.WritingRules;
@@ -27,6 +33,9 @@ final class Opened {
     private static final int MOST_MINUTES = 180;
 
     private static final int USUAL_SEATS = 60;
+
+    /// The source that is a call, followed by its plan as it stands in an address.
+    static final String CALL = "call:";
 
     private final ClassBook book;
 
@@ -128,7 +137,43 @@ final class Opened {
                     .map(paper ->
                             whole ? whole(paper, limit, words) : sections(paper, limit, words));
         }
+        if (source.startsWith(CALL)) {
+            return plan(source.substring(CALL.length()))
+                    .flatMap(plan -> CallPlan.read(book, plan, words))
+                    .map(plan -> List.of(called(plan, words)));
+        }
         return Optional.empty();
+    }
+
+    /// The fields of a plan, as they stand in the address of its page.
+    private static Optional<Fields> plan(String encoded) {
+        return Fields.parse(encoded) instanceof Fields.Read.Good(Fields plan)
+                ? Optional.of(plan)
+                : Optional.empty();
+    }
+
+    private Round called(CallPlan plan, Words words) {
+        List<Column> columns = renamed(plan.columns(), Mode.CALLED);
+        String title = words.say("room.called.title");
+        Calling calling =
+                new Calling(
+                        plan.language(), plan.wish(), plan.paces(), Contest.of(plan.round()));
+        return new Round(
+                title,
+                keep(title, List.copyOf(columns)).id(),
+                new Activity.Called(columns, calling),
+                Optional.empty());
+    }
+
+    /// The same columns under numbers from 1, worked in that way.
+    private static List<Column> renamed(List<Column> columns, Mode mode) {
+        return IntStream.range(0, columns.size())
+                .mapToObj(i ->
+                        new Column(
+                                String.valueOf(i + 1),
+                                columns.get(i).rows(),
+                                columns.get(i).terms().withMode(mode)))
+                .toList();
     }
 
     private static Round round(Sheet sheet, WritingRules rules, Optional<Duration> limit) {

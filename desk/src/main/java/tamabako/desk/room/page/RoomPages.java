@@ -15,6 +15,7 @@ public final class RoomPages implements Routes {
 
     private final OpenPages open;
     private final TeacherPages teacher;
+    private final CallerPages caller;
     private final BoardPages board;
     private final JoinPages join;
     private final SeatPages seat;
@@ -24,6 +25,7 @@ public final class RoomPages implements Routes {
     public RoomPages(ClassBook book, Rooms rooms, Live live, InstantSource clock) {
         this.open = new OpenPages(book, rooms);
         this.teacher = new TeacherPages(rooms, live, clock);
+        this.caller = new CallerPages(rooms, teacher);
         this.board = new BoardPages(rooms, live);
         this.join = new JoinPages(rooms, clock);
         this.seat = new SeatPages(rooms, live, clock);
@@ -47,6 +49,9 @@ public final class RoomPages implements Routes {
                 Route.get("/room/{id}/pins", teacher::pins),
                 Route.post("/room/{id}/do", teacher::command),
                 Route.post("/room/{id}/seat", teacher::seat),
+                Route.get("/room/{id}/call", caller::show),
+                Route.get("/room/{id}/call/part", caller::part),
+                Route.get("/room/{id}/call/sound", caller::sound),
                 Route.get("/room/{id}/board", board::show),
                 Route.get("/room/{id}/board/part", board::part));
     }
@@ -69,6 +74,6 @@ public final class RoomPages implements Routes {
 
     @Override
     public List<String> wordFiles() {
-        return List.of("room", "work");
+        return List.of("room", "turns", "work");
     }
 }

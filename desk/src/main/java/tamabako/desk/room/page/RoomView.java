@@ -1,10 +1,16 @@
 package tamabako.desk.room.page;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Contest;
 import tamabako.desk.room.Seat;
+import tamabako.desk.room.Tally;
 import tamabako.desk.room.live.Live;
 
 /// A room as the teacher sees it.
@@ -27,6 +33,7 @@ import tamabako.desk.room.live.Live;
 /// @param done how many handed in
 /// @param pupils who is expected
 /// @param slips the slips that several made
+/// @param turn the problem that is on, where they come one after another
 public record RoomView(
         String id,
         String title,
@@ -45,7 +52,8 @@ public record RoomView(
         long seated,
         long done,
         List<Expected> pupils,
-        List<SlipGroup> slips) {
+        List<SlipGroup> slips,
+        Optional<TurnView> turn) {
 
     /// More seats than these are counted only.
     static final int MOST_SHOWN = 200;
@@ -56,12 +64,28 @@ public record RoomView(
         slips = List.copyOf(slips);
     }
 
-    static RoomView of(RoomState room, Live live, List<SlipGroup> slips, JoinAddress address) {
+    static RoomView of(
+            RoomState room,
+            Live live,
+            List<SlipGroup> slips,
+            JoinAddress address,
+            Locale language) {
+        boolean isContest = room.current().activity().contest() != Contest.NONE;
+        Set<Integer> standing =
+                isContest
+                        ? Tally.standing(room).stream()
+                                .map(Seat::number)
+                                .collect(Collectors.toSet())
+                        : Set.of();
         List<SeatRow> rows =
                 room.seats()
                         .present()
                         .limit(MOST_SHOWN)
-                        .map(seat -> SeatRow.of(seat, live.isAway(room, seat.number())))
+                        .map(seat ->
+                                SeatRow.of(
+                                        seat,
+                                        live.isAway(room, seat.number()),
+                                        !isContest || standing.contains(seat.number())))
                         .toList();
         OptionalLong limit = room.limit();
         return new RoomView(
@@ -84,7 +108,20 @@ public record RoomView(
                 room.setup().pupils().stream()
                         .filter(one -> !one.equals(Expected.NOBODY))
                         .toList(),
-                slips);
+                slips,
+                room.current().activity().inTurn()
+                        ? Optional.of(TurnView.of(room, language))
+                        : Optional.empty());
+    }
+
+    /// Whether the problems are called.
+    public boolean isCalled() {
+        return turn.filter(one -> one.activity().equals("called")).isPresent();
+    }
+
+    /// Whether the problems are shown.
+    public boolean isShown() {
+        return turn.filter(one -> one.activity().equals("shown")).isPresent();
     }
 
     /// Whether the round goes on or waits in a pause.

@@ -13,6 +13,7 @@ import tamabako.desk.room.Seat;
 /// @param late whether answers that came after the time was up wait on the tablet for the teacher
 /// @param later how many answers came after the class had gone on
 /// @param extraTime per cent
+/// @param standing whether the pupil is still in, where whoever is wrong drops out
 /// @param marks the word of the mark of each answer, `empty` where there is none
 /// @param written how many answers are written
 /// @param right how many are right
@@ -24,6 +25,7 @@ public record SeatRow(
         boolean late,
         int later,
         int extraTime,
+        boolean standing,
         List<String> marks,
         long written,
         long right) {
@@ -38,7 +40,7 @@ public record SeatRow(
         return !state.equals("working") || phase.equals("running") || phase.equals("paused");
     }
 
-    static SeatRow of(Seat seat, boolean away) {
+    static SeatRow of(Seat seat, boolean away, boolean standing) {
         return new SeatRow(
                 seat.number(),
                 seat.name(),
@@ -47,6 +49,7 @@ public record SeatRow(
                 seat.late() == Seat.Late.WAITING,
                 seat.later().size(),
                 seat.extraTime(),
+                standing,
                 seat.answers().stream().map(Answered::mark).toList(),
                 seat.written(),
                 seat.right());

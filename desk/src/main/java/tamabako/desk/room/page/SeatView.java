@@ -11,6 +11,7 @@ import tamabako.desk.room.Phase;
 import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Seat;
+import tamabako.desk.room.Tally;
 import tamabako.desk.room.live.Live;
 import tamabako.desk.web.View;
 
@@ -55,7 +56,20 @@ public record SeatView(
                     "really",
                     "really-blank");
 
-    static SeatView of(RoomState room, Seat seat, Live live) {
+    /// What it says where problems come one after another, by the words after `turn.say.`.
+    private static final List<String> TURNS =
+            List.of(
+                    "called.before",
+                    "called.under-way",
+                    "answering",
+                    "sent",
+                    "send",
+                    "revealed",
+                    "right",
+                    "wrong",
+                    "none");
+
+    static SeatView of(RoomState room, Seat seat, Live live, Locale language) {
         boolean asked = !seat.keys().asking().isEmpty();
         return new SeatView(
                 room.id(),
@@ -64,11 +78,11 @@ public record SeatView(
                 seat.number(),
                 room.code(),
                 asked,
-                state(room, seat, live, asked));
+                state(room, seat, live, asked, language));
     }
 
-    private static String state(RoomState room, Seat seat, Live live, boolean asked) {
-        boolean ended = room.phase() instanceof Phase.Ended;
+    private static String state(
+            RoomState room, Seat seat, Live live, boolean asked, Locale language) {
         Map<String, Object> state = new LinkedHashMap<>();
         state.put("room", room.id());
         state.put("seat", seat.number());
@@ -82,16 +96,27 @@ public record SeatView(
         state.put("one", room.setup().oneByOne());
         state.put("title", room.current().title());
         state.put("written", seat.answers().stream().map(Answered::written).toList());
-        // Nobody learns during the round whether an answer is right.
-        state.put(
-                "marks", ended ? seat.answers().stream().map(Answered::mark).toList() : List.of());
+        state.put("marks", marks(room, seat));
+        state.put("activity", room.current().activity().word());
+        state.put("answer", TurnView.answer(room, language));
         return write(state).replaceFirst("}$", ",\"round\":" + live.round(room) + "}");
+    }
+
+    /// Nobody learns whether an answer is right before the round is over, or before the answer was
+    /// told where problems come one after another.
+    private static List<String> marks(RoomState room, Seat seat) {
+        int known =
+                room.phase() instanceof Phase.Ended
+                        ? seat.answers().size()
+                        : room.current().activity().inTurn() ? Tally.told(room) : 0;
+        return seat.answers().stream().limit(known).map(Answered::mark).toList();
     }
 
     /// What the page script says, as JSON.
     public static String words(View view) {
         Map<String, String> words = new LinkedHashMap<>();
         SAID.forEach(key -> words.put(key, view.say("room.say." + key)));
+        TURNS.forEach(key -> words.put(key, view.say("turn.say." + key)));
         for (Refusal refusal : Refusal.values()) {
             words.put(
                     "refused-" + refusal.word(),

@@ -8,6 +8,7 @@ import tamabako.desk.room.Decision;
 import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Turn;
 import tamabako.desk.room.journal.Outcome;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.desk.room.live.Live;
@@ -44,9 +45,13 @@ final class TeacherPages {
                 room -> Reply.page(template, Map.of("room", view(request, room), "fault", "")));
     }
 
-    private RoomView view(Request request, RoomState room) {
+    RoomView view(Request request, RoomState room) {
         return RoomView.of(
-                room, live, slips.of(room, request.words()), JoinAddress.of(request.caller()));
+                room,
+                live,
+                slips.of(room, request.words()),
+                JoinAddress.of(request.caller()),
+                request.words().language());
     }
 
     Reply pins(Request request) {
@@ -80,6 +85,10 @@ final class TeacherPages {
             case "end" -> Optional.of(new RoomCommand.End(now));
             case "next" -> Optional.of(new RoomCommand.Next(now));
             case "repeat" -> Optional.of(new RoomCommand.Repeat(now));
+            case "begin" -> turn(form, Turn.Move.BEGIN, now);
+            case "open" -> turn(form, Turn.Move.OPEN, now);
+            case "spoil" -> turn(form, Turn.Move.SPOIL, now);
+            case "reveal" -> turn(form, Turn.Move.REVEAL, now);
             case "lock" -> Optional.of(new RoomCommand.Lock(true));
             case "unlock" -> Optional.of(new RoomCommand.Lock(false));
             case "show-marks" -> Optional.of(new RoomCommand.ShowMarks(true));
@@ -88,6 +97,11 @@ final class TeacherPages {
             case "close" -> Optional.of(new RoomCommand.Close(now));
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<RoomCommand> turn(Fields form, Turn.Move move, long now) {
+        return number(form, "problem")
+                .map(problem -> new RoomCommand.TakeTurn(move, problem, now));
     }
 
     /// The buttons that are for one seat.
@@ -134,7 +148,15 @@ final class TeacherPages {
                             "fault",
                             "room.refused." + why.word()));
         }
+        String back =
+                switch (request.form().text("to")) {
+                    case "call" -> "/call";
+                    case "board" -> "/board";
+                    default -> "";
+                };
         return Reply.seeOther(
-                command instanceof RoomCommand.Close ? "/rooms" : "/room/" + request.part("id"));
+                command instanceof RoomCommand.Close
+                        ? "/rooms"
+                        : "/room/" + request.part("id") + back);
     }
 }

@@ -1,0 +1,81 @@
+package tamabako.desk.room.page;
+
+import java.util.Locale;
+import tamabako.desk.room.Activity;
+import tamabako.desk.room.Answered;
+import tamabako.desk.room.Phase;
+import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Tally;
+import tamabako.desk.room.Turn;
+import tamabako.problems.marking.Written;
+
+/// The problem that is on, in a round whose problems come one after another.
+///
+/// @param number of the problem, from 1; 0 before the first
+/// @param of how many there are
+/// @param activity the word of what is done
+/// @param step the word of how far it is; `before` before the first
+/// @param times how often it was begun
+/// @param answer written out, where it was told; else blank
+/// @param answered how many seats wrote something
+/// @param right how many are right, where the answer was told
+/// @param standing how many are still in, where whoever is wrong drops out; else -1
+public record TurnView(
+        int number,
+        int of,
+        String activity,
+        String step,
+        int times,
+        String answer,
+        long answered,
+        long right,
+        long standing) {
+
+    static TurnView of(RoomState room, Locale language) {
+        Activity activity = room.current().activity();
+        Turn turn = room.turn();
+        int at = turn.problem();
+        boolean isContest = activity.contest() != tamabako.desk.room.Contest.NONE;
+        return new TurnView(
+                at + 1,
+                activity.answers(),
+                activity.word(),
+                at < 0 ? "before" : step(room).word(),
+                turn.times(),
+                answer(room, language),
+                at < 0 ? 0 : answered(room, at),
+                at < 0 ? 0 : Tally.right(room, at),
+                isContest ? Tally.standing(room).size() : -1);
+    }
+
+    /// A round that is over tells its last answer too.
+    private static Turn.Step step(RoomState room) {
+        return room.phase() instanceof Phase.Ended ? Turn.Step.REVEALED : room.turn().step();
+    }
+
+    /// The answer to the problem that is on, where it was told; else blank.
+    static String answer(RoomState room, Locale language) {
+        int at = room.turn().problem();
+        return at < 0 || step(room) != Turn.Step.REVEALED
+                ? ""
+                : Written.of(room.current().problems().get(at)).in(language);
+    }
+
+    private static long answered(RoomState room, int problem) {
+        return room.seats()
+                .present()
+                .map(seat -> seat.answers().get(problem))
+                .filter(Answered::isThere)
+                .count();
+    }
+
+    /// Whether the answer was told.
+    public boolean isTold() {
+        return step.equals("revealed");
+    }
+
+    /// Whether another problem follows.
+    public boolean hasNext() {
+        return number < of;
+    }
+}

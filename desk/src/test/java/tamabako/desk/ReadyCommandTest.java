@@ -1,0 +1,120 @@
+package tamabako.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// The command `ready`: attempts in, a line for each pupil out.
+class ReadyCommandTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return Tamabako.commandLine()
+                .setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    private List<JsonNode> lines() throws IOException {
+        List<JsonNode> lines = new ArrayList<>();
+        for (String line : out.toString().lines().toList()) {
+            lines.add(JSON.readTree(line));
+        }
+        return lines;
+    }
+
+    /// Attempts at columns and products as they stand in the first grades.
+    private String attempts(String pupil, int count, int wrongOfTen, double seconds) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            int add = 200 + 37 * i;
+            int right = 345 + 678 + 912 - 234 + add;
+            boolean wrong = i % 10 < wrongOfTen;
+            text.append(
+                    "{\"problem\":{\"kind\":\"column\",\"rows\":[\"345\",\"678\",\"912\",\"-234\",\"%d\"]},"
+                            .formatted(add));
+            text.append(
+                    "\"answer\":\"%d\",\"seconds\":%s,\"pupil\":\"%s\"}\n"
+                            .formatted(wrong ? right + 10 : right, seconds, pupil));
+            int factor = 23 + i;
+            text.append(
+                    "{\"problem\":{\"kind\":\"product\",\"factors\":[\"%d\",\"47\"]},\"answer\":\"%d\","
+                            .formatted(factor, wrong ? factor * 47 + 1 : factor * 47));
+            text.append("\"seconds\":%s,\"pupil\":\"%s\"}\n".formatted(seconds, pupil));
+        }
+        return text.toString();
+    }
+
+    private String file(String text) throws IOException {
+        return Files.writeString(folder.resolve("attempts.jsonl"), text).toString();
+    }
+
+    @Test
+    void everyPupilHasALineAndTheBetterOneIsReadier() throws IOException {
+        String file =
+                file(
+                        attempts("Hina", 25, 0, 12)
+                                + "{\"problem\":{\"kind\":\"column\"}}\n"
+                                + attempts("Ren", 25, 5, 25));
+
+        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", file))
+                .isEqualTo(1);
+
+        assertThat(err.toString()).contains("line 51: ");
+        List<JsonNode> lines = lines();
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(0).get("pupil").asText()).isEqualTo("Hina");
+        JsonNode hina = lines.get(0).get("grades").get(0);
+        JsonNode ren = lines.get(1).get("grades").get(0);
+        assertThat(higherRank(hina)).isGreaterThan(higherRank(ren) + 0.05);
+        assertThat(hina.get("band").get(0).asDouble())
+                .isLessThanOrEqualTo(hina.get("chance").asDouble());
+        assertThat(hina.get("says").get("ja").get(0).asText()).contains("合格の見込み");
+    }
+
+    private static double higherRank(JsonNode grade) {
+        JsonNode ranks = grade.get("ranks");
+        return ranks.get(ranks.size() - 1).get("chance").asDouble();
+    }
+
+    @Test
+    void withTooLittleKnownNoChanceIsTold() throws IOException {
+        String file = file(attempts("Aoi", 3, 0, 12));
+
+        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isZero();
+
+        JsonNode grade = lines().getFirst().get("grades").get(0);
+        assertThat(grade.has("chance")).isFalse();
+        assertThat(grade.get("needs").asInt()).isPositive();
+        assertThat(grade.get("helps")).isEmpty();
+        for (JsonNode section : grade.get("sections")) {
+            assertThat(section.has("points")).isFalse();
+        }
+    }
+
+    @Test
+    void aGradeThatIsNotThereIsNamed() throws IOException {
+        String file = file("");
+
+        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "99", file))
+                .isEqualTo(2);
+
+        assertThat(err.toString()).contains("has no grade \"99\"");
+    }
+}
