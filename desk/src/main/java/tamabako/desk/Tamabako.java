@@ -13,6 +13,7 @@ import tamabako.desk.command.DeskCommand;
 import tamabako.desk.command.LaddersCommand;
 import tamabako.desk.command.MakeCommand;
 import tamabako.desk.command.MarkCommand;
+import tamabako.desk.command.MasteryCommand;
 import tamabako.desk.command.PaperCommand;
 import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
@@ -37,6 +38,7 @@ import tamabako.desk.command.WorkCommand;
             WorkCommand.class,
             MarkCommand.class,
             SlipsCommand.class,
+            MasteryCommand.class,
             ReadyCommand.class,
             ClassbookCommand.class,
             CommandLine.HelpCommand.class

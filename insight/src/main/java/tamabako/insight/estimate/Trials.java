@@ -5,19 +5,26 @@ import java.util.Arrays;
 /// What came of trials, and what was known beforehand: a row of features for each group of trials
 /// alike, how many there were and how many came out well.
 ///
-/// Rows lie one after the other in one array, so that many fit near the processor.
+/// Rows lie one after the other in one array, so that many fit near the processor. For the same
+/// reason there is an even number of features and a multiple of four of rows: what is missing is
+/// filled up with features of zero and groups without trials, which change nothing.
 public final class Trials {
 
+    private static final int ROWS_AT_ONCE = 4;
+
+    private final int groups;
     private final int each;
     private final double[] features;
     private final double[] well;
     private final double[] trials;
 
-    private Trials(int each, double[] features, double[] well, double[] trials) {
+    private Trials(int groups, int each) {
+        this.groups = groups;
         this.each = each;
-        this.features = features;
-        this.well = well;
-        this.trials = trials;
+        int filled = (groups + ROWS_AT_ONCE - 1) / ROWS_AT_ONCE * ROWS_AT_ONCE;
+        features = new double[filled * width()];
+        well = new double[filled];
+        trials = new double[filled];
     }
 
     /// Groups of trials.
@@ -32,16 +39,18 @@ public final class Trials {
                             .formatted(rows.length, well.length, trials.length));
         }
         int each = rows[0].length;
-        double[] features = new double[rows.length * each];
+        Trials all = new Trials(rows.length, each);
         for (int i = 0; i < rows.length; i++) {
             if (rows[i].length != each || !(0 <= well[i] && well[i] <= trials[i])) {
                 throw new IllegalArgumentException(
                         "Group %d has %d features, and %s of %s came out well."
                                 .formatted(i, rows[i].length, well[i], trials[i]));
             }
-            System.arraycopy(rows[i], 0, features, i * each, each);
+            System.arraycopy(rows[i], 0, all.features, i * all.width(), each);
+            all.well[i] = well[i];
+            all.trials[i] = trials[i];
         }
-        return new Trials(each, features, well.clone(), trials.clone());
+        return all;
     }
 
     /// Single trials; `well[i]` is one or zero.
@@ -52,11 +61,21 @@ public final class Trials {
     }
 
     int groups() {
+        return groups;
+    }
+
+    /// Groups with those that fill up.
+    int filled() {
         return well.length;
     }
 
     int each() {
         return each;
+    }
+
+    /// Features with the one that may fill up.
+    int width() {
+        return each + each % 2;
     }
 
     double well(int group) {

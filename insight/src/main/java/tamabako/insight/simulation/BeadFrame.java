@@ -1,5 +1,6 @@
 package tamabako.insight.simulation;
 
+import tamabako.insight.slip.Move;
 import tamabako.insight.slip.SlipKind;
 
 /// A soroban of real beads for simulated pupils: upper and lower beads are counted apart, every
@@ -19,6 +20,7 @@ final class BeadFrame {
     private final int[] upper = new int[RODS];
     private final int[] lower = new int[RODS];
     private final Fate fate;
+    private Move move = Move.ADD_DIRECT;
 
     BeadFrame(Fate fate) {
         this.fate = fate;
@@ -51,6 +53,7 @@ final class BeadFrame {
         if (digit == 0) {
             return;
         }
+        begin(rod, digit, carried);
         if (count(rod) + digit <= 9) {
             up(row, rod, digit);
             brush(row, rod, digit);
@@ -59,7 +62,7 @@ final class BeadFrame {
         int complement = 10 - digit;
         down(row, rod, wrongTen(row, rod, complement, -1));
         brush(row, rod, -complement);
-        if (!forgets(true, carried) && !fate.falls(SlipKind.CARRY_LEFT_OUT, row, rod + 1, 1)) {
+        if (!forgets(true, carried) && !falls(SlipKind.CARRY_LEFT_OUT, row, rod + 1, 1)) {
             add(row, rod + 1, 1, true);
         }
     }
@@ -73,6 +76,7 @@ final class BeadFrame {
         if (digit == 0) {
             return;
         }
+        begin(rod, -digit, carried);
         if (count(rod) >= digit) {
             down(row, rod, digit);
             brush(row, rod, -digit);
@@ -81,12 +85,26 @@ final class BeadFrame {
         if (rod + 1 >= RODS) {
             throw new Stuck();
         }
-        if (!forgets(false, carried) && !fate.falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
+        Move own = move;
+        if (!forgets(false, carried) && !falls(SlipKind.BORROW_LEFT_OUT, row, rod + 1, 1)) {
             take(row, rod + 1, 1, true);
         }
+        move = own;
         int complement = 10 - digit;
         up(row, rod, wrongTen(row, rod, complement, 1));
         brush(row, rod, complement);
+    }
+
+    /// The hand begins a step, by the move that the rod asks for now.
+    private void begin(int rod, int digit, boolean carried) {
+        int sum = count(rod) + digit;
+        boolean runsOn = carried && (sum < 0 || sum > 9);
+        move = runsOn ? Move.CARRY_RUNS_ON : Move.of(count(rod), digit);
+        fate.steps(move);
+    }
+
+    private boolean falls(SlipKind kind, int row, int rod, double weight) {
+        return fate.falls(kind, row, rod, weight, move);
     }
 
     /// Whether a habit leaves this carry or borrow out.
@@ -128,7 +146,7 @@ final class BeadFrame {
     }
 
     private boolean falls(int row, int rod, double weight) {
-        return fate.falls(SlipKind.TEN_COMPLEMENT_WRONG, row, rod, weight);
+        return falls(SlipKind.TEN_COMPLEMENT_WRONG, row, rod, weight);
     }
 
     /// Brings `digit` to the beam of one rod; below zero, takes it away.
@@ -189,7 +207,7 @@ final class BeadFrame {
     }
 
     private boolean fallsFive(int row, int rod, double weight) {
-        return fate.falls(SlipKind.FIVE_COMPLEMENT_WRONG, row, rod, weight);
+        return falls(SlipKind.FIVE_COMPLEMENT_WRONG, row, rod, weight);
     }
 
     /// After the move a bead too many or too few stays.
@@ -198,12 +216,12 @@ final class BeadFrame {
         boolean lowerMoved = before < 0 || before % 5 != lower[rod];
         boolean upperMoved = before < 0 || before / 5 != upper[rod];
         double lowerWeight = (lowerMoved ? 1 : 0.1) / (lower[rod] % 4 == 0 ? 1 : 2);
-        if (lower[rod] < 4 && fate.falls(SlipKind.ONE_BEAD, row, rod, lowerWeight)) {
+        if (lower[rod] < 4 && falls(SlipKind.ONE_BEAD, row, rod, lowerWeight)) {
             push(rod, 0, 1);
-        } else if (lower[rod] > 0 && fate.falls(SlipKind.ONE_BEAD, row, rod, lowerWeight)) {
+        } else if (lower[rod] > 0 && falls(SlipKind.ONE_BEAD, row, rod, lowerWeight)) {
             push(rod, 0, -1);
         }
-        if (fate.falls(SlipKind.FIVE_BEAD, row, rod, upperMoved ? 1 : 0.1)) {
+        if (falls(SlipKind.FIVE_BEAD, row, rod, upperMoved ? 1 : 0.1)) {
             push(rod, upper[rod] == 0 ? 1 : -1, 0);
         }
     }

@@ -2,10 +2,14 @@ package tamabako.insight.simulation;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import tamabako.insight.slip.Move;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipKind;
 
@@ -19,8 +23,17 @@ public final class Fate {
     ///
     /// @param row the row of a column, 0 elsewhere
     /// @param rod the rod or place, [#NO_ROD] where there is none
-    /// @param weight how many occasions of its kind it is worth
-    public record Occasion(SlipKind kind, int row, int rod, double weight) {}
+    /// @param weight how many occasions of its kind it is worth, and how many times as often as
+    ///   usual the pupil slips in the move that it belongs to
+    /// @param move the move that it belongs to; empty for a slip that is not of the hand
+    public record Occasion(
+            SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
+
+        /// One that belongs to no move.
+        public Occasion(SlipKind kind, int row, int rod, double weight) {
+            this(kind, row, rod, weight, Optional.empty());
+        }
+    }
 
     /// Stands for no rod.
     public static final int NO_ROD = -100;
@@ -32,6 +45,8 @@ public final class Fate {
     private final Habit habit;
     private final List<Occasion> occasions = new ArrayList<>();
     private final Set<SlipKind> fallen = EnumSet.noneOf(SlipKind.class);
+    private final Map<Move, Integer> slipsIn = new EnumMap<>(Move.class);
+    private final Map<Move, Integer> stepsBy = new EnumMap<>(Move.class);
     private int slips;
 
     private Fate(
@@ -65,11 +80,16 @@ public final class Fate {
 
     /// Whether the pupil slips here, which happens with `weight` times the rate of `kind`.
     boolean falls(SlipKind kind, int row, int rod, double weight) {
+        return falls(kind, row, rod, weight, Optional.empty());
+    }
+
+    private boolean falls(
+            SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
         boolean falls;
         if (anywhere) {
             falls = chance.nextDouble() < weight * rates.of(kind);
         } else {
-            occasions.add(new Occasion(kind, row, rod, weight));
+            occasions.add(new Occasion(kind, row, rod, weight, move));
             falls = fatal.get(occasions.size() - 1);
         }
         if (falls) {
@@ -77,6 +97,20 @@ public final class Fate {
             slips++;
         }
         return falls;
+    }
+
+    /// The same for a slip of the hand in `move`.
+    boolean falls(SlipKind kind, int row, int rod, double weight, Move move) {
+        boolean falls = falls(kind, row, rod, weight * rates.factor(move), Optional.of(move));
+        if (falls) {
+            slipsIn.merge(move, 1, Integer::sum);
+        }
+        return falls;
+    }
+
+    /// The hand begins a step by `move`.
+    void steps(Move move) {
+        stepsBy.merge(move, 1, Integer::sum);
     }
 
     /// Whether the pupil follows a wrong rule where it applies.
@@ -96,6 +130,16 @@ public final class Fate {
     /// The kinds of slip that were made.
     public Set<SlipKind> fallen() {
         return fallen;
+    }
+
+    /// How many slips of the hand were made in `move`.
+    public int slipsIn(Move move) {
+        return slipsIn.getOrDefault(move, 0);
+    }
+
+    /// How many steps the hand began by `move`, right or wrong.
+    public int stepsBy(Move move) {
+        return stepsBy.getOrDefault(move, 0);
     }
 
     /// How many slips were made.

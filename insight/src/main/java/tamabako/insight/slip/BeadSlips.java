@@ -38,14 +38,14 @@ final class BeadSlips {
             events.after(log.where(i), digitPlace(i));
             switch (log.role(i)) {
                 // A carry follows the step that it belongs to, a borrow goes before it.
-                case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, Move.of(log, i - 1));
-                case BORROW -> leftOut(Way.BORROW_LEFT_OUT, i, 1, Move.of(log, i + 1));
+                case CARRY -> leftOut(Way.CARRY_LEFT_OUT, i, -1, i - 1);
+                case BORROW -> leftOut(Way.BORROW_LEFT_OUT, i, 1, i + 1);
                 case LOAN -> loan(i);
                 case ENTRY -> {}
             }
             if (log.role(i) != StepLog.Role.LOAN) {
                 move = Move.of(log, i);
-                events.step(move);
+                events.step(move, log.before(i), log.digit(i));
                 beads(i);
             }
         }
@@ -63,8 +63,9 @@ final class BeadSlips {
         return log.rod(entry);
     }
 
-    private void leftOut(Way way, int i, int change, Move of) {
-        events.add(tenths(i, change), Code.in(code(way, i), of));
+    private void leftOut(Way way, int i, int change, int of) {
+        long code = Code.in(code(way, i), Move.of(log, of));
+        events.add(tenths(i, change), Code.on(code, log.before(of), log.digit(of)));
     }
 
     private void loan(int i) {
@@ -169,7 +170,8 @@ final class BeadSlips {
     }
 
     private void add(int i, int change, long code) {
-        events.add(tenths(i, change), Code.in(code, move));
+        long moved = Code.in(code, move);
+        events.add(tenths(i, change), Code.on(moved, log.before(i), log.digit(i)));
     }
 
     private long tenths(int i, int change) {

@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import tamabako.frame.Cause;
 
 /// The way, place, digits and move of a slip, packed into one `long`: from the lowest bit 7 bits
-/// way, 7 rod, 14 where, 7 and 7 the two digits, 4 move. The finder weighs thousands of slips and
-/// shows eight.
+/// way, 7 rod, 14 where, 7 and 7 the two digits, 4 move, 8 cell. The finder weighs thousands of
+/// slips and shows eight.
 final class Code {
 
     private static final Way[] WAYS = Way.values();
@@ -47,6 +47,16 @@ final class Code {
     /// The same as a slip of `move`.
     static long in(long code, Move move) {
         return code | (long) (move.index() + 1) << 42;
+    }
+
+    /// The same as a slip of the step that adds `digit` on a rod that holds `held`.
+    static long on(long code, int held, int digit) {
+        return code | (long) (Cell.index(held, digit) + 1) << 46;
+    }
+
+    /// The index of the [Cell] of a slip; -1 for none.
+    static int cell(long code) {
+        return ((int) (code >> 46) & 0xFF) - 1;
     }
 
     /// 0 for a slip of no move, else one more than the move's index.

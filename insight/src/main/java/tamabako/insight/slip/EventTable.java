@@ -90,6 +90,16 @@ public final class EventTable {
         return events.steps()[move.index()];
     }
 
+    /// How many steps the problem takes that are in `cell`.
+    public int steps(Cell cell) {
+        return events.cells()[cell.index()];
+    }
+
+    /// The steps by index of their [Cell].
+    int[] cells() {
+        return events.cells();
+    }
+
     /// The occasions by [Slot].
     double[] occasions() {
         return occasions;

@@ -18,6 +18,7 @@ final class Events {
     private double[] weights;
     private int[] moments;
     private final int[] steps = new int[Move.values().length];
+    private final int[] cells = new int[Cell.COUNT];
     private int size;
     private int ofWork;
     private double unseen;
@@ -119,14 +120,20 @@ final class Events {
         return only;
     }
 
-    /// Notes a step of the hand.
-    void step(Move move) {
+    /// Notes a step of the hand that adds `digit` on a rod that holds `held`.
+    void step(Move move, int held, int digit) {
         steps[move.index()]++;
+        cells[Cell.index(held, digit)]++;
     }
 
     /// How many steps there are of each move, by its index.
     int[] steps() {
         return steps;
+    }
+
+    /// How many steps there are of each [Cell], by its index.
+    int[] cells() {
+        return cells;
     }
 
     /// What follows are slips of the pencil.

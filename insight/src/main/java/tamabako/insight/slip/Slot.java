@@ -40,4 +40,10 @@ final class Slot {
     static int moveIndex(int slot) {
         return slot % PER_KIND - 1;
     }
+
+    /// The index of the [Strand] of a slot.
+    static int strand(int slot) {
+        int move = moveIndex(slot);
+        return move >= 0 ? move : Move.values().length + kindIndex(slot);
+    }
 }

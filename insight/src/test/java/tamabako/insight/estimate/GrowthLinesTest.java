@@ -55,6 +55,9 @@ class GrowthLinesTest {
 
         Largest.between(numbers(found), Table.read("sleepstudy").where("fit", "ML").numbers("est"))
                 .isAtMost(1e-3);
+        // lme4's own with its search going on to 1e-10.
+        assertThat(found.interceptSpread()).isCloseTo(23.7805649857756, within(1e-5));
+        assertThat(found.slopeSpread()).isCloseTo(5.7168345798898, within(1e-5));
     }
 
     @Test
