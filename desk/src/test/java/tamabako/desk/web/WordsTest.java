@@ -39,7 +39,9 @@ class WordsTest {
                     "accounts",
                     "room", "turns",
                     "keeping",
-                    "calls");
+                    "calls",
+                    "progress",
+                    "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 
