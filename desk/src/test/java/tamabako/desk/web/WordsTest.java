@@ -37,9 +37,11 @@ class WordsTest {
                     "entry",
                     "showing",
                     "accounts",
-                    "room",
+                    "room", "turns",
                     "keeping",
-                    "calls");
+                    "calls",
+                    "progress",
+                    "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 
