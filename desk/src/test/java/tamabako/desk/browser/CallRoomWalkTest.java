@@ -14,7 +14,8 @@ import tamabako.desk.opening.OpenDesk;
 import tamabako.problems.Mode;
 import tamabako.records.Work;
 
-/// A class that answers a caller on tablets: the teacher's caller page, the projector, three tablets.
+/// A class that answers a caller on tablets: the teacher's caller page, the projector, three
+/// tablets.
 class CallRoomWalkTest {
 
     private static final String PLAN =
@@ -109,7 +110,13 @@ class CallRoomWalkTest {
                             .toList();
             assertThat(work).hasSize(3);
             assertThat(work.stream().mapToLong(Work::right).sum()).isEqualTo(3);
-            assertThat(desk.book().sheets().find(work.getFirst().sheetId()).orElseThrow().sheet().problems())
+            assertThat(
+                            desk.book()
+                                    .sheets()
+                                    .find(work.getFirst().sheetId())
+                                    .orElseThrow()
+                                    .sheet()
+                                    .problems())
                     .allMatch(problem -> problem.terms().mode() == Mode.CALLED);
         }
     }

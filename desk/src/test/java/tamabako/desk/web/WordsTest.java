@@ -37,7 +37,8 @@ class WordsTest {
                     "entry",
                     "showing",
                     "accounts",
-                    "room", "turns",
+                    "room",
+                    "turns",
                     "keeping",
                     "calls");
 
