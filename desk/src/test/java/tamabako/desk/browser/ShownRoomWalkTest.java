@@ -156,7 +156,7 @@ class ShownRoomWalkTest {
             Page page = tablets.get(tablet).page();
             assertThat(page.locator(".seat-pad"))
                     .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(20_000));
-            for (char key : written.toCharArray()) {
+            for (String key : written.split("")) {
                 page.click("[data-key='" + key + "']");
             }
             assertThat(page.locator("#answer-" + problem)).hasValue(written);
