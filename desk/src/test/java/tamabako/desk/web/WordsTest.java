@@ -40,7 +40,9 @@ class WordsTest {
                     "room",
                     "turns",
                     "keeping",
-                    "calls");
+                    "calls",
+                    "progress",
+                    "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 
