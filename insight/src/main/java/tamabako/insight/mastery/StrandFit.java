@@ -25,8 +25,11 @@ final class StrandFit {
     private static final double NO_MORE = 1e-4;
     private static final double LONGEST_STEP = 1;
 
+    /// The next term after Laplace's is a small one, or it is none.
+    private static final double MOST_SHIFT = 0.5;
+
     /// What the model itself may be off in a move: how the kinds of slip share it is assumed.
-    private static final double MODEL = 0.15;
+    private static final double MODEL = 0.2;
 
     /// An inverse is symmetric but for rounding.
     private static final double SYMMETRY = 1e-6;
@@ -87,12 +90,15 @@ final class StrandFit {
         double[] means = logs.clone();
         double[] skews = new double[Strand.COUNT];
         for (int strand : strands) {
+            double shift = 0;
             for (int other : strands) {
                 double both = covariance[strand][other];
-                means[strand] += third[other] * both * covariance[other][other] / 2;
+                shift += third[other] * both * covariance[other][other] / 2;
                 skews[strand] += third[other] * both * both * both;
             }
-            skews[strand] /= Math.pow(covariance[strand][strand], 1.5);
+            double deviation = Math.sqrt(covariance[strand][strand]);
+            means[strand] += Math.clamp(shift, -MOST_SHIFT * deviation, MOST_SHIFT * deviation);
+            skews[strand] = Math.clamp(skews[strand] / Math.pow(deviation, 3), -1, 1);
         }
         for (int move = 0; move < MOVES; move++) {
             covariance[move][move] += MODEL * MODEL;

@@ -8,6 +8,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -133,6 +135,38 @@ class StrandEvidenceTest {
                 }
             }
         });
+    }
+
+    @Test
+    void runningTotalsTellInWhichRowTheSlipWas() {
+        List<BigDecimal> rows =
+                List.of(new BigDecimal(48), new BigDecimal(37), new BigDecimal(26));
+        Column column = new Column("1", rows, Terms.PLAIN);
+        // 48 + 37 = 85 was written as 75: the carry of 8 + 7 was left out, or a bead on the tens.
+        Attempt attempt =
+                new Attempt(
+                        column,
+                        "101",
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of("48", "75"));
+        EventTable table = EventTable.of(column);
+        double[] slips = new double[Strand.COUNT];
+        double[] cells = new double[Cell.COUNT];
+        StrandEvidence evidence = StrandEvidence.of(table, attempt, USUAL).orElseThrow();
+        evidence.addSlips(ones(), 1, slips);
+        evidence.addCells(ones(), cells);
+        Diagnosis diagnosis = new SlipFinder(USUAL).diagnose(table, attempt);
+
+        for (Move move : Move.values()) {
+            assertThat(slips[new Strand.OfMove(move).index()])
+                    .as(move.word())
+                    .isCloseTo(diagnosis.slips().of(move), within(1e-9));
+        }
+        // 8 + 7 on the ones; without totals the carry of 5 + 6 would be as likely.
+        assertThat(cells[new Cell(8, 7).index()]).isGreaterThan(0.5);
+        assertThat(cells[new Cell(5, 6).index()]).isLessThan(0.001);
     }
 
     @Test
