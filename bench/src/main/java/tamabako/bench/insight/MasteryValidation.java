@@ -48,12 +48,7 @@ public final class MasteryValidation {
             ColumnPlan plan, Spread spread, double kindsOfTheHand, int problems, int pupils) {
         MasteryTrial trial =
                 new MasteryTrial(
-                        plan,
-                        spread,
-                        kindsOfTheHand,
-                        pupils,
-                        problems,
-                        new SplittableRandom(SEED));
+                        plan, spread, kindsOfTheHand, pupils, problems, new SplittableRandom(SEED));
         MasteryPopulation learned = trial.learned();
         out.println(trial.ours("ours, pupils in general learned", learned));
         out.println(trial.ours("ours, as shipped", MasteryPopulation.shipped()));

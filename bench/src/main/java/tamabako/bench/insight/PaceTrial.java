@@ -2,8 +2,8 @@ package tamabako.bench.insight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import tamabako.insight.mastery.Forgetting;
@@ -33,7 +33,8 @@ final class PaceTrial {
 
     private record Problem(Column column, double seconds, double middle) {}
 
-    private record Seen(PupilClock clock, PaceTally tally, double perDigit, List<Problem> further) {}
+    private record Seen(
+            PupilClock clock, PaceTally tally, double perDigit, List<Problem> further) {}
 
     private final List<ColumnPlan> plans;
     private final List<Seen> seen;

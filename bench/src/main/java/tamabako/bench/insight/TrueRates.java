@@ -23,8 +23,9 @@ final class TrueRates {
             Fate fate = Fate.kind();
             ColumnPupil.writes(plan.draw(chance), fate);
             for (Fate.Occasion occasion : fate.occasions()) {
-                occasion.move().ifPresent(move -> of(move)
-                        .merge(occasion.kind(), occasion.weight(), Double::sum));
+                occasion.move()
+                        .ifPresent(move ->
+                                of(move).merge(occasion.kind(), occasion.weight(), Double::sum));
             }
             for (Move move : Move.values()) {
                 steps.merge(move, fate.stepsBy(move), Integer::sum);

@@ -82,8 +82,7 @@ final class PopulationLearning {
         return means;
     }
 
-    private Spread spread(
-            List<SlipPosterior> fits, double[] means, MasteryPopulation last) {
+    private Spread spread(List<SlipPosterior> fits, double[] means, MasteryPopulation last) {
         List<Strand> strands = Strand.all();
         Mean moves = new Mean();
         Mean twoMoves = new Mean();

@@ -13,8 +13,8 @@ import tamabako.insight.slip.Strand;
 import tamabako.insight.slip.StrandEvidence;
 
 /// Finds how many times as often as usual one pupil slips, by strand: the likeliest logarithms
-/// under the population, and their covariances there (Laplace's way, with its next term: means
-/// and skewness from the third derivatives).
+/// under the population, and their covariances there (Laplace's way, with its next term: means and
+/// skewness from the third derivatives).
 ///
 /// The slips behind the wrong answers are shared out by the pupil's own factors, and the factors
 /// follow from the slips, in turns (EM), a step of Newton's each.
@@ -166,10 +166,7 @@ final class StrandFit {
             }
         }
         double[] step =
-                solved(curvature)
-                        .getSolver()
-                        .solve(new ArrayRealVector(gradient, false))
-                        .toArray();
+                solved(curvature).getSolver().solve(new ArrayRealVector(gradient, false)).toArray();
         double longest = 0;
         for (int i = 0; i < strands.length; i++) {
             double bounded = Math.clamp(step[i], -LONGEST_STEP, LONGEST_STEP);

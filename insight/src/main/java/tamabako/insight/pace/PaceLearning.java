@@ -36,9 +36,7 @@ final class PaceLearning {
     private static PacePopulation next(
             PacePopulation before, PacePopulation population, List<PaceTally> pupils) {
         List<PaceModel> models =
-                pupils.parallelStream()
-                        .map(pupil -> pupil.told(population).model())
-                        .toList();
+                pupils.parallelStream().map(pupil -> pupil.told(population).model()).toList();
         double speed = 0;
         for (PaceModel model : models) {
             speed += model.own()[Part.COUNT] / models.size();

@@ -36,7 +36,8 @@ final class CellShares {
             usual[strands[i]] += together[i];
         }
         for (int i = 0; i < cells.length; i++) {
-            double both = together[i] == 0 ? 0 : pairs[strands[i]] * together[i] / usual[strands[i]];
+            double both =
+                    together[i] == 0 ? 0 : pairs[strands[i]] * together[i] / usual[strands[i]];
             slips[cells[i]] += times * (alone[i] * factors[strands[i]] / all + both);
         }
     }

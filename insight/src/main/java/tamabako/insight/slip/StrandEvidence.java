@@ -23,11 +23,7 @@ public final class StrandEvidence {
     private final int[] cellsMet;
 
     private StrandEvidence(
-            double[] expected,
-            SlipTerms terms,
-            CellShares cells,
-            double worth,
-            EventTable table) {
+            double[] expected, SlipTerms terms, CellShares cells, double worth, EventTable table) {
         this.expected = expected;
         this.terms = terms;
         this.cells = cells;
