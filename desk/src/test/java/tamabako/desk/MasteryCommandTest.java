@@ -66,6 +66,7 @@ class MasteryCommandTest {
         lines.add("this is no attempt");
         lines.add(attempt("aoi", "mental", 8, 0, chance));
         lines.add(attempt("aoi", "frame", 0.1, 0, chance));
+        lines.add(attempt("aoi", "frame", 0.9, 0, chance));
         return Files.write(folder.resolve("attempts.jsonl"), lines).toString();
     }
 
@@ -74,12 +75,17 @@ class MasteryCommandTest {
         assertThat(run("mastery", file())).isEqualTo(1);
 
         assertThat(err.toString()).contains("line 121: ").contains("line 123: seconds: ");
+        assertThat(err.toString()).contains("line 124: seconds: 0.9 seconds are too few for");
         assertThat(lines())
                 .extracting(line -> line.get("pupil").asText() + " " + line.get("work").asText())
                 .containsExactly("aoi frame", "aoi mind", "goro frame");
         JsonNode goro = lines().get(2);
         assertThat(goro.get("answers").asInt()).isEqualTo(60);
         assertThat(goro.get("wrong").asInt()).isEqualTo(15);
+        JsonNode pace = goro.get("pace");
+        assertThat(pace.get("problems").asInt()).isEqualTo(60);
+        assertThat(pace.get("low").asDouble()).isLessThan(pace.get("times").asDouble());
+        assertThat(lines().get(1).get("pace").has("times")).isFalse();
         assertThat(goro.get("moves")).hasSize(9);
         assertThat(goro.get("moves")).allSatisfy(move -> {
             assertThat(move.get("say").get("ja").asText()).isNotBlank();

@@ -149,6 +149,9 @@ public final class Unreadable extends RuntimeException {
         /// So many digits answered in less time than any hand needs.
         record TooFast(String shown, int digits) implements Reason {}
 
+        /// So many strokes of the fingers in less time than any hand needs.
+        record TooFastForHand(String shown, int strokes) implements Reason {}
+
         /// More running totals than the column has rows.
         record MoreSubtotals(int subtotals, int rows) implements Reason {}
 

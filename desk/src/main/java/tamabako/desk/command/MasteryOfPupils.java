@@ -1,5 +1,6 @@
 package tamabako.desk.command;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,6 +13,10 @@ import tamabako.insight.mastery.MasteryAnswer;
 import tamabako.insight.mastery.MasteryPopulation;
 import tamabako.insight.mastery.MasteryTally;
 import tamabako.insight.mastery.PupilMasteryJson;
+import tamabako.insight.pace.PaceAnswer;
+import tamabako.insight.pace.PaceJson;
+import tamabako.insight.pace.PacePopulation;
+import tamabako.insight.pace.PaceTally;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
@@ -25,12 +30,31 @@ final class MasteryOfPupils implements LineWork.Gathering<MasteryOfPupils.Read> 
 
     private record Who(String pupil, Manner manner) {}
 
-    /// An answer that was read, and whose it is; without what it tells if it is no number.
-    record Read(String pupil, Manner manner, Optional<MasteryAnswer> answer) {}
+    /// An answer that was read, and whose it is; without what it tells if it is no number, and
+    /// without its time if none is given.
+    record Read(
+            String pupil,
+            Manner manner,
+            Optional<MasteryAnswer> answer,
+            Optional<PaceAnswer> pace) {}
+
+    private record Tallies(MasteryTally mastery, PaceTally pace) {
+
+        static Tallies of(Who who) {
+            return new Tallies(new MasteryTally(who.manner()), new PaceTally());
+        }
+
+        void keep(Read read) {
+            read.answer().ifPresentOrElse(mastery::add, mastery::addNotRead);
+            read.pace().ifPresent(pace::add);
+        }
+    }
+
+    private record Populations(MasteryPopulation mastery, PacePopulation pace) {}
 
     private final Optional<Demand> demand;
     private final EventTables tables = new EventTables();
-    private final Map<Who, MasteryTally> pupils =
+    private final Map<Who, Tallies> pupils =
             new TreeMap<>(Comparator.comparing(Who::pupil).thenComparing(Who::manner));
 
     /// @param demand what is asked; empty for what each pupil's own problems ask
@@ -44,34 +68,48 @@ final class MasteryOfPupils implements LineWork.Gathering<MasteryOfPupils.Read> 
         return new Read(
                 attempt.pupil().orElse(""),
                 Manner.of(attempt.problem()),
-                MasteryAnswer.of(tables.of(attempt.problem()), attempt));
+                MasteryAnswer.of(tables.of(attempt.problem()), attempt),
+                PaceAnswer.of(attempt));
     }
 
     @Override
     public void keep(Read read) {
-        MasteryTally tally =
-                pupils.computeIfAbsent(
-                        new Who(read.pupil(), read.manner()), who -> new MasteryTally(who.manner()));
-        read.answer().ifPresentOrElse(tally::add, tally::addNotRead);
+        pupils.computeIfAbsent(new Who(read.pupil(), read.manner()), Tallies::of).keep(read);
     }
 
     /// One line for each pupil and manner.
     List<String> lines() {
-        Map<Manner, MasteryPopulation> populations = new EnumMap<>(Manner.class);
+        Map<Manner, Populations> populations = new EnumMap<>(Manner.class);
         for (Manner manner : Manner.values()) {
-            List<MasteryTally> all =
-                    pupils.values().stream().filter(tally -> tally.manner() == manner).toList();
-            populations.put(manner, MasteryPopulation.shipped().learnedFrom(all));
+            populations.put(manner, learned(manner));
         }
         return pupils.entrySet().parallelStream()
-                .map(pupil -> line(pupil.getKey(), pupil.getValue(), populations))
+                .map(pupil ->
+                        line(
+                                pupil.getKey(),
+                                pupil.getValue(),
+                                Objects.requireNonNull(populations.get(pupil.getKey().manner()))))
                 .toList();
     }
 
-    private String line(
-            Who who, MasteryTally tally, Map<Manner, MasteryPopulation> populations) {
-        MasteryPopulation population = Objects.requireNonNull(populations.get(who.manner()));
-        Demand asked = demand.orElseGet(() -> Demand.of(tally));
-        return PupilMasteryJson.of(who.pupil(), tally.told(population, asked)).toString();
+    private Populations learned(Manner manner) {
+        List<Tallies> all =
+                pupils.entrySet().stream()
+                        .filter(pupil -> pupil.getKey().manner() == manner)
+                        .map(Map.Entry::getValue)
+                        .toList();
+        return new Populations(
+                MasteryPopulation.shipped()
+                        .learnedFrom(all.stream().map(Tallies::mastery).toList()),
+                PacePopulation.shipped().learnedFrom(all.stream().map(Tallies::pace).toList()));
+    }
+
+    private String line(Who who, Tallies tallies, Populations populations) {
+        Demand asked = demand.orElseGet(() -> Demand.of(tallies.mastery()));
+        ObjectNode node =
+                PupilMasteryJson.of(
+                        who.pupil(), tallies.mastery().told(populations.mastery(), asked));
+        node.set("pace", PaceJson.of(tallies.pace().told(populations.pace())));
+        return node.toString();
     }
 }

@@ -37,7 +37,7 @@ class WordsTest {
                     "entry",
                     "showing",
                     "accounts",
-                    "room",
+                    "room", "turns",
                     "keeping",
                     "calls");
 

@@ -18,8 +18,8 @@ public record Forgetting(double daily) {
         }
     }
 
-    /// What is left after so many days.
-    double left(long days) {
+    /// What is left after so many days, 0 or more.
+    public double left(long days) {
         return Math.pow(daily, days);
     }
 }

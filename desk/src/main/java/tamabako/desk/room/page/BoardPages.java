@@ -13,15 +13,24 @@ final class BoardPages {
 
     private final Rooms rooms;
     private final Live live;
+    private final ShownPages shown;
     private final SlipGroups slips = new SlipGroups();
 
-    BoardPages(Rooms rooms, Live live) {
+    BoardPages(Rooms rooms, Live live, ShownPages shown) {
         this.rooms = rooms;
         this.live = live;
+        this.shown = shown;
     }
 
     Reply show(Request request) {
         return page(request, "room/board.jte");
+    }
+
+    /// The numbers that the projector shows.
+    Reply showing(Request request) {
+        return rooms.find(request.part("id"))
+                .map(shown::forBoard)
+                .orElseGet(() -> Reply.trouble(404, "no-room"));
     }
 
     Reply part(Request request) {

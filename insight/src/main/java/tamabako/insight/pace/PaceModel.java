@@ -1,0 +1,56 @@
+package tamabako.insight.pace;
+
+/// A pupil in the stroke-time model: how much slower in each part, how fast altogether, and how
+/// sure that is.
+///
+/// @param population pupils in general
+/// @param own by part how much slower this pupil is than the middle one, and last how much faster
+///   altogether: natural logarithms
+/// @param covariance of `own`
+/// @param noise the standard deviation of the logarithm of one time
+record PaceModel(
+        PacePopulation population, double[] own, double[][] covariance, double noise) {
+
+    /// A part is told by the pupil's own times if they leave at most this much of the variance.
+    private static final double MOST_LEFT = 0.7;
+
+    /// What the parts of a problem take this pupil, as shares of the whole; last the logarithm of
+    /// the seconds.
+    static double[] shares(PacePopulation population, double[] own, double[] usual) {
+        double[] shares = new double[Part.COUNT + 1];
+        double all = 0;
+        for (int i = 0; i < Part.COUNT; i++) {
+            shares[i] = usual[i] * Math.exp(population.means().get(i) + own[i]);
+            all += shares[i];
+        }
+        for (int i = 0; i < Part.COUNT; i++) {
+            shares[i] /= all;
+        }
+        shares[Part.COUNT] = Math.log(all) - own[Part.COUNT];
+        return shares;
+    }
+
+    LogSeconds expect(double[] usual) {
+        double[] direction = shares(population, own, usual);
+        double mean = direction[Part.COUNT];
+        direction[Part.COUNT] = -1;
+        double variance = variance(direction);
+        return new LogSeconds(mean, Math.sqrt(variance + noise * noise), Math.sqrt(variance));
+    }
+
+    /// The variance of the sum of `own`, each times its entry of `direction`.
+    double variance(double[] direction) {
+        double variance = 0;
+        for (int i = 0; i < direction.length; i++) {
+            for (int j = 0; j < direction.length; j++) {
+                variance += direction[i] * direction[j] * covariance[i][j];
+            }
+        }
+        return Math.max(0, variance);
+    }
+
+    boolean tells(Part part) {
+        double before = population.part() * population.part();
+        return covariance[part.index()][part.index()] <= MOST_LEFT * before;
+    }
+}
