@@ -11,8 +11,8 @@ import tamabako.frame.walk.PackedNumber;
 /// A column, and what is counted on it before anybody works it.
 ///
 /// @param rows negative where they are taken
-/// @param counts how many steps by each technique, in the order of [Technique], then
-///     digits; carries and borrows are no more than the steps by ten
+/// @param counts how many steps by each technique, in the order of [Technique], then digits;
+///   carries and borrows are no more than the steps by ten
 record Counted(List<Long> rows, List<Integer> counts) {
 
     private static final int MINUS_IN_TEN = 3;

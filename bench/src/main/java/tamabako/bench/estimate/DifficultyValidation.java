@@ -40,8 +40,7 @@ public final class DifficultyValidation {
     private DifficultyValidation(int pupils, int columns) {
         SplittableRandom chance = new SplittableRandom(SEED);
         this.columns = Stream.generate(() -> Counted.drawn(chance)).limit(columns).toList();
-        List<List<Boolean>> answers =
-                Stream.generate(() -> answers(chance)).limit(pupils).toList();
+        List<List<Boolean>> answers = Stream.generate(() -> answers(chance)).limit(pupils).toList();
         first = sums(answers, 0, columns / 2);
         firstHard = difficulties(first);
         restHard = difficulties(sums(answers, columns / 2, columns));
@@ -61,8 +60,7 @@ public final class DifficultyValidation {
         validation.tell("counts", Counted::plain);
         validation.tell("logarithms of counts", Counted::logarithms);
         validation.tell(
-                "drawn numbers",
-                column -> List.of(drawn.get(validation.columns.indexOf(column))));
+                "drawn numbers", column -> List.of(drawn.get(validation.columns.indexOf(column))));
     }
 
     private List<Boolean> answers(SplittableRandom chance) {
@@ -131,6 +129,6 @@ public final class DifficultyValidation {
     }
 
     private static void say(String format, Object... values) {
-        System.out.println(String.format(Locale.ROOT, format, values));
+        System.out.printf(Locale.ROOT, format + "%n", values);
     }
 }

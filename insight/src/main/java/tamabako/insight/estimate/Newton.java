@@ -62,8 +62,8 @@ final class Newton {
         return Optional.empty();
     }
 
-    /// The curvature with every direction that bends up turned down as much, so that the climb leaves
-    /// a saddle as fast as it would near a top.
+    /// The curvature with every direction that bends up turned down as much, so that the climb
+    /// leaves a saddle as fast as it would near a top.
     ///
     /// Source: Dauphin and others, Advances in Neural Information Processing Systems 27 (2014).
     private static RealMatrix turned(RealMatrix curvature) {

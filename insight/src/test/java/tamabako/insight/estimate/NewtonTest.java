@@ -35,10 +35,7 @@ class NewtonTest {
 
         Peak found = Newton.climb(saddle.curve(), at(0.1, 0)).orElseThrow();
 
-        Largest.between(
-                        RaschTest.values(found.estimates()),
-                        List.of(1.0, 0.002))
-                .isAtMost(1e-9);
+        Largest.between(RaschTest.values(found.estimates()), List.of(1.0, 0.002)).isAtMost(1e-9);
     }
 
     @Test
