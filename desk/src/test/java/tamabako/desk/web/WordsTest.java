@@ -37,9 +37,12 @@ class WordsTest {
                     "entry",
                     "showing",
                     "accounts",
-                    "room", "turns",
+                    "room",
+                    "turns",
                     "keeping",
-                    "calls");
+                    "calls",
+                    "progress",
+                    "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 
