@@ -3,13 +3,16 @@ package tamabako.bench.insight;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import tamabako.insight.simulation.ColumnPupil;
 import tamabako.insight.simulation.Fate;
 import tamabako.insight.simulation.Habit;
 import tamabako.insight.slip.Diagnosis;
 import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.Finding;
+import tamabako.insight.slip.Omission;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.Slip;
 import tamabako.insight.slip.SlipFinder;
@@ -19,7 +22,8 @@ import tamabako.insight.slip.SlipKind;
 final class FreeSlips {
 
     private final ColumnPlan plan;
-    private final SlipFinder finder = new SlipFinder(Rates.shipped());
+    private final Set<Omission> omitted;
+    private final Function<EventTable, Rates> judged;
     private final Score right = new Score();
     private final Score alone = new Score();
     private final Score explained = new Score();
@@ -30,7 +34,15 @@ final class FreeSlips {
     private final Calibration calibration = new Calibration();
 
     FreeSlips(ColumnPlan plan) {
+        this(plan, Set.of(), Priors::shipped);
+    }
+
+    /// @param omitted what the finder goes without
+    /// @param judged the rates by which pupils are judged
+    FreeSlips(ColumnPlan plan, Set<Omission> omitted, Function<EventTable, Rates> judged) {
         this.plan = plan;
+        this.omitted = omitted;
+        this.judged = judged;
     }
 
     /// Works columns until so many answers are wrong.
@@ -43,16 +55,18 @@ final class FreeSlips {
             if (written.isPresent()) {
                 right.note(written.getAsLong() == total);
                 if (written.getAsLong() != total) {
-                    judge(EventTable.of(ColumnPlan.column(rows)), written.getAsLong(), fate);
-                    guess(EventTable.of(ColumnPlan.column(rows)), chance);
+                    EventTable table = EventTable.without(omitted, ColumnPlan.column(rows));
+                    SlipFinder finder = new SlipFinder(judged.apply(table));
+                    judge(finder.diagnose(table, Long.toString(written.getAsLong())), fate);
+                    guess(finder, table, chance);
                 }
             }
         }
         return this;
     }
 
-    private void judge(EventTable table, long written, Fate fate) {
-        Diagnosis diagnosis = finder.diagnose(table, Long.toString(written));
+    /// "None known" is right where there were several slips.
+    private void judge(Diagnosis diagnosis, Fate fate) {
         Finding finding = diagnosis.finding();
         List<SlipKind> ranked = finding.slips().stream().map(Slip::kind).toList();
         SlipKind named = ranked.getFirst();
@@ -61,7 +75,9 @@ final class FreeSlips {
         reached.note(finding.explained() > 0);
         calibration.note(
                 Math.min(1, diagnosis.slips().of(named)),
-                named == SlipKind.NONE_KNOWN || fate.fallen().contains(named));
+                named == SlipKind.NONE_KNOWN
+                        ? fate.slips() > 1
+                        : fate.fallen().contains(named));
         if (fate.slips() == 1) {
             oneSlip.note(ranked, fate.fallen().iterator().next());
         } else {
@@ -70,7 +86,7 @@ final class FreeSlips {
     }
 
     /// An answer of the same length that has nothing to do with the column.
-    private void guess(EventTable table, SplittableRandom chance) {
+    private void guess(SlipFinder finder, EventTable table, SplittableRandom chance) {
         int digits = table.answer().precision();
         long least = Math.powExact(10L, digits - 1);
         BigDecimal guessed = BigDecimal.valueOf(chance.nextLong(least, 10 * least));

@@ -51,20 +51,24 @@ final class MainSlips {
     /// Tries so many pupils, each with another main slip of this share; 0 for none.
     MainSlips work(int pupils, double share, SplittableRandom chance) {
         EventTable typical = EventTable.of(ColumnPlan.column(plan.draw(chance)));
-        List<SlipKind> kinds =
-                Arrays.stream(SlipKind.values())
-                        .filter(kind -> kind != SlipKind.NONE_KNOWN && typical.occasions(kind) > 0)
-                        .filter(kind -> kind != SlipKind.COMPLEMENT_MISREAD)
-                        .toList();
+        List<SlipKind> kinds = kinds(typical);
         for (int i = 0; i < pupils; i++) {
             SlipKind main = kinds.get(i % kinds.size());
-            Rates rates = share == 0 ? usual : withShare(typical, main, share);
+            Rates rates = share == 0 ? usual : withShare(usual, typical, main, share);
             List<Evidence> wrong = wrong(rates, WRONG[WRONG.length - 1], chance);
             for (int n = 0; n < WRONG.length; n++) {
                 judge(n, wrong.subList(0, WRONG[n]), main);
             }
         }
         return this;
+    }
+
+    /// The kinds that can be made in a problem like this one.
+    static List<SlipKind> kinds(EventTable typical) {
+        return Arrays.stream(SlipKind.values())
+                .filter(kind -> kind != SlipKind.NONE_KNOWN && typical.occasions(kind) > 0)
+                .filter(kind -> kind != SlipKind.COMPLEMENT_MISREAD)
+                .toList();
     }
 
     private void judge(int n, List<Evidence> wrong, SlipKind main) {
@@ -97,7 +101,8 @@ final class MainSlips {
                 .toList();
     }
 
-    private Rates withShare(EventTable typical, SlipKind main, double share) {
+    /// The usual rates, but so that `main` makes up this share of the slips.
+    static Rates withShare(Rates usual, EventTable typical, SlipKind main, double share) {
         double all = 0;
         for (SlipKind kind : SlipKind.values()) {
             all += usual.of(kind) * typical.occasions(kind);

@@ -19,6 +19,7 @@ import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
 import tamabako.desk.mark.MarkPages;
 import tamabako.desk.paper.PaperPages;
+import tamabako.desk.progress.ProgressPages;
 import tamabako.desk.roster.RosterPages;
 import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
@@ -118,9 +119,11 @@ public final class OpenDesk implements AutoCloseable {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
+        ProgressPages progress = new ProgressPages(book, clock, zone);
         return List.of(
                 new HomePage(book, zone),
-                new BookPages(book, clock, zone, List.of(rooms.traces())),
+                new BookPages(book, clock, zone, List.of(rooms.traces(), progress)),
+                progress,
                 new EntryPages(book, clock, zone),
                 new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),

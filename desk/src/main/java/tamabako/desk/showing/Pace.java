@@ -42,7 +42,7 @@ public record Pace(double period) {
     }
 
     /// This pace, or the calm one where this is faster.
-    Pace calm() {
+    public Pace calm() {
         return new Pace(Math.max(period, CALM));
     }
 }

@@ -16,7 +16,8 @@ public record Seats(int screenWidth, int nearest) {
 
     private static final String NAME = "showing.seats";
 
-    static Optional<Seats> kept(Settings settings) {
+    /// What was told, if anything was.
+    public static Optional<Seats> kept(Settings settings) {
         return settings.find(NAME)
                 .map(kept -> kept.split(" "))
                 .map(parts -> new Seats(Integer.parseInt(parts[0]), Integer.parseInt(parts[1])));

@@ -28,7 +28,7 @@ import tamabako.records.Pupil;
 /// The pages of showings.
 public final class ShowingPages implements Routes {
 
-    private static final String CAUTION = "showing.caution-read";
+    static final String CAUTION = "showing.caution-read";
     private static final int LATEST = 30;
     private static final int USUAL_WIDTH = 160;
     private static final int USUAL_DISTANCE = 200;

@@ -12,7 +12,6 @@ import tamabako.problems.making.ColumnWish;
 import tamabako.problems.making.Made;
 import tamabako.problems.making.Maker;
 import tamabako.records.ClassBook;
-import tamabako.records.KeptSheet;
 
 /// The sum of a showing: made on the spot from a seed, or the next column of a sheet.
 ///
@@ -37,12 +36,28 @@ public record ShownProblem(Column column, int number, int of) {
         return sheet.isEmpty() ? made(showing, seed) : listed(book, sheet, fields.text("number"));
     }
 
+    /// The sums of a plan: so many that are made, or all of its sheet; empty where there are none.
+    static Optional<List<Column>> all(ClassBook book, Showing showing, Fields fields, int count) {
+        String sheet = fields.text("sheet");
+        String seed = fields.text("seed");
+        if (sheet.isEmpty()) {
+            long from = seed.matches("\\d{1,9}") ? Long.parseLong(seed) : 0;
+            return Maker.make(wish(showing), count, from) instanceof Made.Found(var problems, _)
+                    ? Optional.of(problems.stream().map(Column.class::cast).toList())
+                    : Optional.empty();
+        }
+        List<Column> columns = columns(book, sheet);
+        return columns.isEmpty() ? Optional.empty() : Optional.of(columns);
+    }
+
+    private static ColumnWish wish(Showing showing) {
+        return ColumnWish.of(showing.rows(), showing.digits())
+                .withMinusRows(showing.minus())
+                .withCustomsOfPractice();
+    }
+
     private static Found made(Showing showing, long seed) {
-        ColumnWish wish =
-                ColumnWish.of(showing.rows(), showing.digits())
-                        .withMinusRows(showing.minus())
-                        .withCustomsOfPractice();
-        return switch (Maker.make(wish, 1, seed)) {
+        return switch (Maker.make(wish(showing), 1, seed)) {
             case Made.Found(List<Problem> problems, _) ->
                     new Found.Good(mental((Column) problems.getFirst(), 0, 0));
             case Made.Impossible(_, Made.Reason reason, _) -> new Found.NotMade(reason);
@@ -50,16 +65,22 @@ public record ShownProblem(Column column, int number, int of) {
         };
     }
 
-    private static Found listed(ClassBook book, String id, String number) {
-        Optional<KeptSheet> kept = book.sheets().find(id);
+    private static List<Column> columns(ClassBook book, String sheet) {
         List<Column> columns = new ArrayList<>();
-        kept.ifPresent(sheet -> {
-            for (Problem problem : sheet.sheet().problems()) {
-                if (problem instanceof Column column) {
-                    columns.add(column);
-                }
-            }
-        });
+        book.sheets()
+                .find(sheet)
+                .ifPresent(kept -> {
+                    for (Problem problem : kept.sheet().problems()) {
+                        if (problem instanceof Column column) {
+                            columns.add(column);
+                        }
+                    }
+                });
+        return columns;
+    }
+
+    private static Found listed(ClassBook book, String id, String number) {
+        List<Column> columns = columns(book, id);
         if (columns.isEmpty()) {
             return new Found.NoSheet(id);
         }

@@ -2,6 +2,8 @@ package tamabako.desk.showing;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import tamabako.desk.web.View;
@@ -42,6 +44,12 @@ public record StageView(
         return problem.column().rows().stream()
                 .map(row -> Written.of(new Column("", List.of(row), Terms.PLAIN)).number())
                 .toList();
+    }
+
+    /// The address that opens a room for such a showing.
+    public String room() {
+        return "/rooms?source="
+                + URLEncoder.encode("showing:" + answerFields, StandardCharsets.UTF_8);
     }
 
     /// From one onset to the next, in milliseconds.

@@ -77,7 +77,15 @@ public final class Languages {
 
     private static Map<String, String> read(String tag, List<String> more) {
         Map<String, String> texts = new HashMap<>(read("desk", tag));
-        more.forEach(file -> texts.putAll(read(file, tag)));
+        more.stream()
+                .distinct()
+                .flatMap(file -> read(file, tag).entrySet().stream())
+                .forEach(text -> {
+                    if (texts.putIfAbsent(text.getKey(), text.getValue()) != null) {
+                        throw new IllegalStateException(
+                                "Two files have a text for \"%s\".".formatted(text.getKey()));
+                    }
+                });
         return texts;
     }
 

@@ -20,13 +20,14 @@ function startClock() {
   clock.set(Number(place.dataset.left), place.dataset.running === 'true');
 }
 
-/** Whether somebody types in the part. */
+/** Whether somebody types in the part, or numbers are shown over it. */
 function isBusy() {
+  if (document.body.classList.contains('on-stage')) return true;
   const at = document.activeElement;
   return at instanceof HTMLInputElement && live.contains(at);
 }
 
-async function refresh() {
+export async function refresh() {
   if (fetching || isBusy()) {
     again = true;
     return;

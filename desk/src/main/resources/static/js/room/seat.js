@@ -6,13 +6,14 @@ import { listen } from './live.js';
 import { Outbox } from './outbox.js';
 import { listenToPad, needs } from './pad.js';
 import { Sheet } from './sheet.js';
+import { Shown } from './shown.js';
 import { says, takesAnswers } from './turn.js';
 
 /** @typedef {{problem: number, times: number, step: string}} Turn */
 /** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number, turn: Turn}} Round */
 /**
  * @typedef {{room: string, seat: number, name: string, extra: number, taken: number, handedIn: boolean,
- *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, answer: string,
+ *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, shows: boolean, everywhere: boolean, answer: string,
  *   round: Round}} State
  */
 
@@ -40,6 +41,7 @@ let sent = new Map();
 const clock = new Clock(part('clock'));
 const sheet = new Sheet(part('work'), state.one);
 const box = new Outbox(state.room, state.seat, state.taken);
+const shown = new Shown(part('stage'), () => void look());
 const drafts = `drafts-${state.room}-${state.seat}`;
 
 /** @returns {{run: number, written: Record<number, string>}} */
@@ -130,11 +132,13 @@ async function round(now) {
   }
   if (isEnd && !isOver) setTimeout(look, 3_500);
   show();
+  void shown.look(state);
 }
 
 async function fetchProblems() {
-  const answer = await fetch(`/seat/${state.room}/problems`, { cache: 'no-store' });
-  if (!answer.ok) return;
+  // Without a network they come with the next look.
+  const answer = await fetch(`/seat/${state.room}/problems`, { cache: 'no-store' }).catch(() => undefined);
+  if (!answer?.ok) return;
   const kept = draft();
   sheet.show(await answer.text(), state.written, (problem) => kept.written[problem]);
   const { run, minus, remainder } = sheet.list.dataset;
@@ -158,7 +162,7 @@ function show() {
   const { phase } = state.round;
   const isSheetThere = shownRun === state.round.run && phase !== 'waiting' && phase !== 'paused';
   const isUp = phase === 'running' && clock.isOver;
-  const canWrite = isSheetThere && phase === 'running' && !isUp && !state.handedIn && !isOver && (!inTurn() || takesAnswers(state));
+  const canWrite = isSheetThere && phase === 'running' && !isUp && !state.handedIn && !isOver && (!inTurn() || takesAnswers(state, shown.how(state)));
   part('work').hidden = !isSheetThere || (inTurn() && !canWrite && phase !== 'ended');
   part('pad').hidden = !canWrite;
   part('end').hidden = !canWrite || inTurn();
@@ -173,7 +177,7 @@ function tell() {
   const waiting = box.queue.length;
   const right = state.marks.filter((mark) => mark === 'right').length;
   const where =
-    inTurn() && state.round.phase !== 'ended' ? says(state, words, isSent()) : state.round.phase === 'ended' && state.marks.length > 0
+    inTurn() && state.round.phase !== 'ended' ? says(state, words, isSent(), shown.how(state)) : state.round.phase === 'ended' && state.marks.length > 0
       ? words['right-of'].replace('{0}', String(right)).replace('{1}', String(state.marks.length))
       : state.handedIn && state.round.phase !== 'waiting'
         ? words['handed-in']
@@ -245,7 +249,10 @@ clock.up = () => {
   sheet.leave();
   show();
 };
-addEventListener('online', () => box.send());
+addEventListener('online', () => {
+  box.send();
+  void look();
+});
 addEventListener('pagehide', () => sheet.leave());
 document.addEventListener('visibilitychange', () => document.hidden && sheet.leave());
 

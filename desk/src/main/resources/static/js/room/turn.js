@@ -3,20 +3,25 @@
 
 /** @typedef {import('./seat.js').State} State */
 
-/** Whether the problem that is on takes an answer. @param {State} state */
-export function takesAnswers(state) {
+/** Whether the problem that is on takes an answer. @param {State} state
+ * @param {string} how it was shown on this tablet, where it shows */
+export function takesAnswers(state, how) {
   const { phase, turn } = state.round;
-  return phase === 'running' && turn.problem >= 0 && turn.step === 'answering';
+  if (phase !== 'running' || turn.problem < 0) return false;
+  if (state.shows && how !== 'exact') return false;
+  return turn.step === 'answering' || (turn.step === 'under-way' && state.shows && state.everywhere);
 }
 
-/** @param {State} state @param {Record<string, string>} words @param {boolean} isSent */
-export function says(state, words, isSent) {
+/** @param {State} state @param {Record<string, string>} words @param {boolean} isSent @param {string} how */
+export function says(state, words, isSent, how) {
   const { phase, turn } = state.round;
   if (phase !== 'running' && phase !== 'waiting') return words[phase] ?? '';
   if (turn.problem < 0) return words[`${state.activity}.before`];
+  if (state.shows && turn.step !== 'revealed' && how === 'spoiled') return words['shown.spoiled'];
+  if (takesAnswers(state, how)) return isSent ? words.sent : words.answering;
+  if (state.shows && turn.step !== 'revealed' && turn.step !== 'spoiled') return words['shown.here.under-way'];
   if (turn.step === 'under-way') return words[`${state.activity}.under-way`];
   if (turn.step === 'spoiled') return words['refused-not-counted'];
-  if (turn.step === 'answering') return isSent ? words.sent : words.answering;
   if (!state.answer) return words.none;
   const mark = state.marks[turn.problem];
   const verdict = mark === 'right' ? words.right : mark && mark !== 'empty' ? words.wrong : '';

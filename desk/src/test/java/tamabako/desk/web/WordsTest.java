@@ -38,8 +38,11 @@ class WordsTest {
                     "showing",
                     "accounts",
                     "room",
+                    "turns",
                     "keeping",
-                    "calls");
+                    "calls",
+                    "progress",
+                    "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);
 

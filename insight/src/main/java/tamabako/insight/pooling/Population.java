@@ -66,6 +66,9 @@ public record Population(Rates rates, double shape) {
             expected += rates.of(kind) * sum.occasions().of(kind);
         }
         double all = expected;
+        if (all == 0) {
+            return rates;
+        }
         return rates.with(kind -> {
             double worth = BEFORE * rates.of(kind) * sum.occasions().of(kind) / all;
             return worth == 0

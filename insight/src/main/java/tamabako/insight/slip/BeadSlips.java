@@ -99,7 +99,7 @@ final class BeadSlips {
         usedForTen(Way.TEN_COMPLEMENT_TO_FIVE, i, complement, 5 - digit);
         option(Way.TEN_COMPLEMENT_LEFT_OUT, i, adds * complement, complement);
         int reversed = log.before(i) + adds * complement;
-        if (reversed >= 0 && reversed <= 9) {
+        if (isThere(reversed, 9)) {
             option(Way.TEN_COMPLEMENT_REVERSED, i, adds * 2 * complement, complement);
         }
     }
@@ -107,7 +107,7 @@ final class BeadSlips {
     private void usedForTen(Way way, int i, int complement, int used) {
         int adds = Integer.signum(log.digit(i));
         int after = log.before(i) - adds * used;
-        if (used >= 1 && used <= 9 && used != complement && after >= 0 && after <= 9) {
+        if (used >= 1 && used <= 9 && used != complement && isThere(after, 9)) {
             option(way, i, adds * (complement - used), complement, used);
         }
     }
@@ -125,7 +125,7 @@ final class BeadSlips {
     private void usedForFive(Way way, int i, int up, int used) {
         int complement = 5 - Math.abs(log.after(i) - log.before(i));
         int lower = log.before(i) % 5 - up * used;
-        if (used >= 1 && used <= 4 && used != complement && lower >= 0 && lower <= 4) {
+        if (used >= 1 && used <= 4 && used != complement && isThere(lower, 4)) {
             option(way, i, up * (complement - used), complement, used);
         }
     }
@@ -133,10 +133,10 @@ final class BeadSlips {
     private void lowerBead(int i) {
         int lower = log.after(i) % 5;
         int mark = events.mark();
-        if (lower < 4) {
+        if (isThere(lower + 1, 4)) {
             option(Way.ONE_BEAD_MORE, i, 1);
         }
-        if (lower > 0) {
+        if (isThere(lower - 1, 4)) {
             option(Way.ONE_BEAD_LESS, i, -1);
         }
         events.share(mark, lower == log.before(i) % 5 ? BRUSHED : 1);
@@ -144,12 +144,18 @@ final class BeadSlips {
 
     private void upperBead(int i) {
         int mark = events.mark();
-        if (log.after(i) >= 5) {
+        if (isThere(log.after(i) - 5, 9)) {
             option(Way.FIVE_BEAD_LESS, i, -5);
-        } else {
+        }
+        if (isThere(log.after(i) + 5, 9)) {
             option(Way.FIVE_BEAD_MORE, i, 5);
         }
         events.share(mark, upper(i) == 0 ? BRUSHED : 1);
+    }
+
+    /// Whether the beads for `count`, at most `most`, are on the rod.
+    private boolean isThere(int count, int most) {
+        return (count >= 0 && count <= most) || events.omit(Omission.BEAD_CHECK);
     }
 
     /// Whether the upper bead comes (1), stays (0) or leaves (-1).

@@ -86,7 +86,7 @@ final class ColumnSlips {
             return;
         }
         long taken = -row(i) - -row(i) % Tens.power(place + 1);
-        if (column.frameBefore(i) - taken >= entered) {
+        if (column.frameBefore(i) - taken >= entered || events.omit(Omission.BEAD_CHECK)) {
             events.add(10 * (meant - entered), coded(way, i, place, digit));
         }
     }

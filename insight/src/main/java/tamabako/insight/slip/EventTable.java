@@ -3,6 +3,7 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.OptionalLong;
+import java.util.Set;
 import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 
@@ -29,21 +30,27 @@ public final class EventTable {
         this.places = places;
         this.events = events;
         this.occasions = events.occasions();
-        this.differences = distinct(events);
+        Distinct distinct = new Distinct(events);
+        this.differences = distinct.sorted();
         this.starts = new int[differences.length + 1];
         this.endsOfWork = new int[differences.length];
         this.order = new int[events.size()];
         this.slots = new int[events.size()];
-        this.workAnswers = group();
+        this.workAnswers = group(distinct.groups());
     }
 
     /// The slips of `problem`. A problem with numbers of more than sixteen digits has none.
     public static EventTable of(Problem problem) {
+        return without(Set.of(), problem);
+    }
+
+    /// The slips of `problem` as they would be looked for without some parts of the finder.
+    public static EventTable without(Set<Omission> omitted, Problem problem) {
         return new EventTable(
                 problem,
                 problem.answer().value(),
                 ProblemSlips.places(problem) + 1,
-                ProblemSlips.of(problem));
+                ProblemSlips.of(problem, omitted));
     }
 
     /// The slips of a part of `problem`, whose answer is `answer`.
@@ -74,6 +81,13 @@ public final class EventTable {
     /// How many wrong answers they lead to.
     public int answers() {
         return differences.length;
+    }
+
+    /// How many single slips lead to the answer `written`.
+    public int slipsTo(BigDecimal written) {
+        OptionalLong off = tenths(written);
+        int group = off.isEmpty() ? -1 : group(off.getAsLong());
+        return group < 0 ? 0 : starts[group + 1] - starts[group];
     }
 
     /// How many occasions the problem gives for slips of `kind`.
@@ -194,27 +208,10 @@ public final class EventTable {
         return OptionalLong.of(off.setScale(places).unscaledValue().longValueExact());
     }
 
-    private static long[] distinct(Events events) {
-        long[] sorted = new long[events.size()];
-        for (int i = 0; i < sorted.length; i++) {
-            sorted[i] = events.tenths(i);
-        }
-        Arrays.sort(sorted);
-        int kept = 0;
-        for (int i = 0; i < sorted.length; i++) {
-            if (i == 0 || sorted[i] != sorted[i - 1]) {
-                sorted[kept++] = sorted[i];
-            }
-        }
-        return Arrays.copyOf(sorted, kept);
-    }
-
     /// Counting sort by difference; slips of one difference keep their order, so that those of the
     /// pencil come last. Gives the number of groups with slips of the work.
-    private int group() {
-        int[] groups = new int[order.length];
+    private int group(int[] groups) {
         for (int i = 0; i < groups.length; i++) {
-            groups[i] = Arrays.binarySearch(differences, events.tenths(i));
             starts[groups[i] + 1]++;
         }
         for (int group = 0; group < differences.length; group++) {

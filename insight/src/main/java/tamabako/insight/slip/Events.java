@@ -1,6 +1,7 @@
 package tamabako.insight.slip;
 
 import java.util.Arrays;
+import java.util.Set;
 
 /// Collects the single slips that can be made in one problem.
 ///
@@ -21,19 +22,35 @@ final class Events {
     private final int[] cells = new int[Cell.COUNT];
     private int size;
     private int ofWork;
+    private final Set<Omission> omitted;
     private double unseen;
     private int now;
 
     Events() {
-        this(ROOM);
+        this(ROOM, Set.of());
+    }
+
+    /// Of slips that are looked for without some part of the finder.
+    Events(Set<Omission> omitted) {
+        this(ROOM, omitted);
     }
 
     /// @param room for how many slips there is room at first, above 0
     Events(int room) {
+        this(room, Set.of());
+    }
+
+    private Events(int room, Set<Omission> omitted) {
+        this.omitted = omitted;
         this.tenths = new long[room];
         this.codes = new long[room];
         this.weights = new double[room];
         this.moments = new int[room];
+    }
+
+    /// Whether this part of the finder is left out.
+    boolean omit(Omission part) {
+        return omitted.contains(part);
     }
 
     /// How many slips there are.

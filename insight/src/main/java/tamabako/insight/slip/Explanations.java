@@ -40,9 +40,11 @@ final class Explanations {
         OptionalLong off = table.tenths(written);
         if (off.isPresent() && off.getAsLong() != 0) {
             explanations.alone = table.group(off.getAsLong());
-            if (tellsPairs(table)) {
+            if (tellsPairs(table) && !table.events().omit(Omission.SEVERAL_SLIPS)) {
                 explanations.addPairs(off.getAsLong());
-                explanations.addPencil(written);
+                if (!table.events().omit(Omission.PENCIL)) {
+                    explanations.addPencil(written);
+                }
                 explanations.addRare(off.getAsLong());
             }
         }

@@ -3,6 +3,7 @@ package tamabako.insight.slip;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tamabako.frame.Cause;
 import tamabako.frame.Rounding;
 import tamabako.problems.Column;
@@ -17,17 +18,18 @@ final class ProblemSlips {
 
     private final Problem problem;
     private final int places;
-    private final Events events = new Events();
+    private final Events events;
 
-    private ProblemSlips(Problem problem) {
+    private ProblemSlips(Problem problem, Set<Omission> omitted) {
+        this.events = new Events(omitted);
         this.problem = problem;
         this.places = places(problem);
     }
 
     /// The slips of `problem`. There are none but those of writing if a number in it, or its rows
     /// together, are longer than the finder works with.
-    static Events of(Problem problem) {
-        ProblemSlips slips = new ProblemSlips(problem);
+    static Events of(Problem problem, Set<Omission> omitted) {
+        ProblemSlips slips = new ProblemSlips(problem, omitted);
         Optional<Scaled> answer = Scaled.of(problem.answer().value(), slips.places);
         answer.ifPresent(value -> slips.add(value.units()));
         return slips.events;
@@ -62,7 +64,9 @@ final class ProblemSlips {
             case Root root -> new RootSlips(root, answer, places, events).add();
         }
         events.workIsDone();
-        new WrittenSlips(10 * answer, places + 1, events).add();
+        if (!events.omit(Omission.PENCIL)) {
+            new WrittenSlips(10 * answer, places + 1, events).add();
+        }
     }
 
     private void add(Column column) {

@@ -14,6 +14,10 @@ final class ProductSlips {
     /// How often all products of a digit are misplaced or left out, beside one of them.
     private static final double ALL = 0.5;
 
+    /// The same for a digit of the multiplier, as where rows of products are written one below the
+    /// other and not shifted; on the frame they are not worked one after another.
+    private static final double ALL_OF_MULTIPLIER = 0.1;
+
     private final long multiplicand;
     private final long multiplier;
     private final int lowest;
@@ -57,7 +61,14 @@ final class ProductSlips {
                 partial(first, Tens.digit(multiplier, j), i + j);
             }
             if (first > 0 && multiplier > 9) {
-                run(first, i);
+                run(Cause.Operand.MULTIPLICAND, first, i, first * multiplier, ALL);
+            }
+        }
+        for (int j = 0; j < Tens.length(multiplier) && multiplier > 9; j++) {
+            int second = Tens.digit(multiplier, j);
+            if (second > 0 && multiplicand > 9) {
+                long products = second * multiplicand;
+                run(Cause.Operand.MULTIPLIER, second, j, products, ALL_OF_MULTIPLIER);
             }
         }
         StepLog log = work(multiplicand, multiplier);
@@ -109,10 +120,12 @@ final class ProductSlips {
         return Code.of(way, where, rod + lowest);
     }
 
-    /// All products of the multiplicand's digit at `place` go wrong together.
-    private void run(int digit, int place) {
-        long products = digit * multiplier * Tens.power(place);
-        int where = Code.operand(Cause.Operand.MULTIPLICAND);
+    /// All products of the digit at `place` of an operand go wrong together.
+    ///
+    /// @param all their sum, in units of that place
+    private void run(Cause.Operand operand, int digit, int place, long all, double worth) {
+        long products = all * Tens.power(place);
+        int where = Code.operand(operand);
         int mark = events.mark();
         events.add(
                 effect.tenths(9 * products),
@@ -120,11 +133,11 @@ final class ProductSlips {
         events.add(
                 effect.tenths(products / 10 - products),
                 Code.with(code(Way.PRODUCTS_ONE_ROD_RIGHT, where, place), digit));
-        events.share(mark, ALL);
+        events.share(mark, worth);
         events.add(
                 effect.tenths(-products),
                 Code.with(code(Way.PRODUCTS_SKIPPED, where, place), digit),
-                ALL);
+                worth);
     }
 
     /// The multiplier's zero is not given its rod, so the products after it go one rod left.

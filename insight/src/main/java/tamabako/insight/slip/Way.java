@@ -61,13 +61,13 @@ public enum Way {
     TABLE_SLIP(SlipKind.TABLE_SLIP),
     PRODUCT_ONE_ROD_LEFT(SlipKind.PRODUCT_MISPLACED),
     PRODUCT_ONE_ROD_RIGHT(SlipKind.PRODUCT_MISPLACED),
-    /// The digit of the multiplicand whose products all went one rod left.
+    /// The digit of an operand whose products all went one rod left.
     PRODUCTS_ONE_ROD_LEFT(SlipKind.PRODUCT_MISPLACED),
-    /// The digit of the multiplicand whose products all went one rod right.
+    /// The digit of an operand whose products all went one rod right.
     PRODUCTS_ONE_ROD_RIGHT(SlipKind.PRODUCT_MISPLACED),
     ZERO_NOT_SHIFTED(SlipKind.PRODUCT_MISPLACED),
     PRODUCT_SKIPPED(SlipKind.PRODUCT_SKIPPED),
-    /// The digit of the multiplicand whose products were all left out.
+    /// The digit of an operand whose products were all left out.
     PRODUCTS_SKIPPED(SlipKind.PRODUCT_SKIPPED),
     /// The right digit.
     QUOTIENT_TOO_SMALL(SlipKind.QUOTIENT_OFF_BY_ONE),

@@ -161,4 +161,9 @@ class PoolingTest {
     void aShapeThatIsNoneIsRefused() {
         assertThatThrownBy(() -> new Population(USUAL, 0)).hasMessageContaining("above 0");
     }
+
+    @Test
+    void noAnswersTeachNothing() {
+        assertThat(Population.shipped().learnedFrom(List.of())).isEqualTo(Population.shipped());
+    }
 }

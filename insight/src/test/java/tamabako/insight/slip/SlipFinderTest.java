@@ -40,6 +40,12 @@ class SlipFinderTest {
         "hosū, 1234 -1294, -6, complement-misread",
         "hosū without the minus, 1234 -1294, 60, complement-misread",
         "hosū not taken, 1234 -1294, 9940, complement-misread",
+        "partial product one rod right, 312*24, 2088, product-misplaced",
+        "Fukushima: second row of products not shifted, 312*24, 1872, product-misplaced",
+        "Fukushima with a remainder, 1408/7, 21 r 1, quotient-place-missed",
+        "an empty place too many, 147/7, 201, quotient-place-missed",
+        "keta-chigai to the right, 314 96 205, 528, row-on-neighbour-rod",
+        "plus for minus after hiite wa, 614 -96 -205, 723, sign-missed",
         "modoshizan, 84/28, 4, quotient-off-by-one",
         "modoshizan, 84/28, 2, quotient-off-by-one",
         "modoshizan in the middle, 1225/35, 29, quotient-off-by-one",
@@ -78,6 +84,8 @@ class SlipFinderTest {
         "partial product left out, 38*24, 792, product-skipped",
         "partial product misplaced, 38*24, 1992, product-misplaced",
         "table, 7*8, 54, table-slip",
+        "Fukushima: product left out, 312*24, 6240, product-skipped",
+        "five-bead of the tens left on, 210 320 150, 730, five-bead",
     })
     void anErrorThatSharesItsDifferenceIsNamedFirstOrSecond(
             String source, String sum, String written, String kind) {

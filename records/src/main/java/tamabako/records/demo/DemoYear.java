@@ -39,8 +39,8 @@ record DemoYear(ClassBook book, Instant now, int daysAgo) {
 
     private static final List<Held> HELD =
             List.of(
-                    new Held("Hana", Result.Kind.EXAM, "7 kyu", 40, 265, "passed"),
-                    new Held("Chika", Result.Kind.EXAM, "7 kyu", 40, 240, "passed"),
+                    new Held("Hana", Result.Kind.EXAM, "8 kyu", 40, 265, "passed"),
+                    new Held("Chika", Result.Kind.EXAM, "8 kyu", 40, 240, "passed"),
                     new Held("Goro", Result.Kind.EXAM, "8 kyu", 40, 190, "not yet"),
                     new Held("Lina", Result.Kind.CONTEST, "Harbour contest", 60, 180, "third"));
 
@@ -62,9 +62,9 @@ record DemoYear(ClassBook book, Instant now, int daysAgo) {
                 };
         String grade =
                 switch (pupil.name()) {
-                    case "Hana", "Chika" -> "6 kyu";
+                    case "Hana", "Chika" -> "7 kyu";
                     case "Goro", "Ben" -> "8 kyu";
-                    case "Lina", "June" -> "3 kyu";
+                    case "Lina", "June" -> "5 kyu";
                     default -> "";
                 };
         About about = new About("", Optional.empty(), grade, "");

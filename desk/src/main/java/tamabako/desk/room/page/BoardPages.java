@@ -13,15 +13,24 @@ final class BoardPages {
 
     private final Rooms rooms;
     private final Live live;
+    private final ShownPages shown;
     private final SlipGroups slips = new SlipGroups();
 
-    BoardPages(Rooms rooms, Live live) {
+    BoardPages(Rooms rooms, Live live, ShownPages shown) {
         this.rooms = rooms;
         this.live = live;
+        this.shown = shown;
     }
 
     Reply show(Request request) {
         return page(request, "room/board.jte");
+    }
+
+    /// The numbers that the projector shows.
+    Reply showing(Request request) {
+        return rooms.find(request.part("id"))
+                .map(shown::forBoard)
+                .orElseGet(() -> Reply.trouble(404, "no-room"));
     }
 
     Reply part(Request request) {
@@ -37,7 +46,8 @@ final class BoardPages {
     /// Slips are for the class only where right and wrong are.
     private BoardView view(Request request, RoomState room) {
         List<SlipGroup> groups = room.marksShown() ? slips.of(room, request.words()) : List.of();
-        RoomView view = RoomView.of(
+        RoomView view =
+                RoomView.of(
                         room,
                         live,
                         groups,

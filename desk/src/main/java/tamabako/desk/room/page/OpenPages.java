@@ -57,6 +57,9 @@ final class OpenPages {
         if (chosen.startsWith(Opened.CALL)) {
             sources.add(new SourceChoice(chosen, words.say("room.open.call")));
         }
+        if (chosen.startsWith(Opened.SHOWING)) {
+            sources.add(new SourceChoice(chosen, words.say("room.open.showing")));
+        }
         book.sheets().latest(SHEETS).stream()
                 .filter(kept -> !kept.sheet().problems().isEmpty())
                 .map(kept ->

@@ -14,6 +14,8 @@ import tamabako.desk.room.Contest;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.Round;
 import tamabako.desk.room.Setup;
+import tamabako.desk.showing.Seats;
+import tamabako.desk.showing.ShowingPlan;
 import tamabako.desk.web.Fields;
 import tamabako.desk.web.Words;
 import tamabako.problems.Column;
@@ -36,6 +38,13 @@ final class Opened {
 
     /// The source that is a call, followed by its plan as it stands in an address.
     static final String CALL = "call:";
+
+    /// The source that is a showing, followed in the same way.
+    static final String SHOWING = "showing:";
+
+    private static final int MOST_SHOWINGS = 50;
+
+    private static final int USUAL_SHOWINGS = 5;
 
     private final ClassBook book;
 
@@ -60,6 +69,15 @@ final class Opened {
         }
         if (!most.isEmpty() && !isWithin(most, Setup.MOST_SEATS)) {
             return new Read.Bad("room.open.most-wrong");
+        }
+        if (!form.text("showings").isEmpty() && !isWithin(form.text("showings"), MOST_SHOWINGS)) {
+            return new Read.Bad("room.open.showings-wrong");
+        }
+        if (form.text("source").startsWith(SHOWING)) {
+            Optional<String> missing = missing(form);
+            if (missing.isPresent()) {
+                return new Read.Bad(missing.get());
+            }
         }
         Optional<Duration> limit =
                 minutes.isEmpty()
@@ -142,7 +160,41 @@ final class Opened {
                     .flatMap(plan -> CallPlan.read(book, plan, words))
                     .map(plan -> List.of(called(plan, words)));
         }
+        if (source.startsWith(SHOWING)) {
+            String typed = form.text("showings");
+            int count = typed.isEmpty() ? USUAL_SHOWINGS : Integer.parseInt(typed);
+            return plan(source.substring(SHOWING.length()))
+                    .flatMap(plan -> ShowingPlan.read(book, plan, count, words))
+                    .map(plan -> List.of(shown(plan, screen(form), words)));
+        }
         return Optional.empty();
+    }
+
+    private static Activity.Screen screen(Fields form) {
+        return form.text("screen").equals("board")
+                ? Activity.Screen.BOARD
+                : Activity.Screen.TABLETS;
+    }
+
+    /// What has to be told before anything is shown: that the caution was read, and for a projector
+    /// how near the nearest seat is.
+    private Optional<String> missing(Fields form) {
+        if (!ShowingPlan.isCautionRead(book)) {
+            return Optional.of("room.open.no-caution");
+        }
+        boolean isBlind =
+                screen(form) == Activity.Screen.BOARD && Seats.kept(book.settings()).isEmpty();
+        return isBlind ? Optional.of("room.open.no-seats") : Optional.empty();
+    }
+
+    private Round shown(ShowingPlan plan, Activity.Screen screen, Words words) {
+        List<Column> columns = renamed(plan.columns(), Mode.MENTAL);
+        String title = words.say("room.shown.title");
+        return new Round(
+                title,
+                keep(title, List.copyOf(columns)).id(),
+                new Activity.Shown(columns, plan.pace(), plan.look(), plan.anySize(), screen),
+                Optional.empty());
     }
 
     /// The fields of a plan, as they stand in the address of its page.
@@ -156,8 +208,7 @@ final class Opened {
         List<Column> columns = renamed(plan.columns(), Mode.CALLED);
         String title = words.say("room.called.title");
         Calling calling =
-                new Calling(
-                        plan.language(), plan.wish(), plan.paces(), Contest.of(plan.round()));
+                new Calling(plan.language(), plan.wish(), plan.paces(), Contest.of(plan.round()));
         return new Round(
                 title,
                 keep(title, List.copyOf(columns)).id(),

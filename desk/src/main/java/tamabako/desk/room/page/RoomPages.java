@@ -23,12 +23,13 @@ public final class RoomPages implements Routes {
     /// @param rooms what is open
     /// @param live who looks
     public RoomPages(ClassBook book, Rooms rooms, Live live, InstantSource clock) {
+        ShownPages shown = new ShownPages(book);
         this.open = new OpenPages(book, rooms);
         this.teacher = new TeacherPages(rooms, live, clock);
         this.caller = new CallerPages(rooms, teacher);
-        this.board = new BoardPages(rooms, live);
+        this.board = new BoardPages(rooms, live, shown);
         this.join = new JoinPages(rooms, clock);
-        this.seat = new SeatPages(rooms, live, clock);
+        this.seat = new SeatPages(rooms, live, shown, clock);
     }
 
     @Override
@@ -53,7 +54,8 @@ public final class RoomPages implements Routes {
                 Route.get("/room/{id}/call/part", caller::part),
                 Route.get("/room/{id}/call/sound", caller::sound),
                 Route.get("/room/{id}/board", board::show),
-                Route.get("/room/{id}/board/part", board::part));
+                Route.get("/room/{id}/board/part", board::part),
+                Route.get("/room/{id}/board/showing", board::showing));
     }
 
     private List<Route> ofPupil() {
@@ -67,6 +69,8 @@ public final class RoomPages implements Routes {
                 Route.get("/seat/{id}/hello", seat::hello),
                 Route.get("/seat/{id}/state", seat::state),
                 Route.get("/seat/{id}/problems", seat::problems),
+                Route.get("/seat/{id}/showing", seat::showing),
+                Route.post("/seat/{id}/ran", seat::ran),
                 Route.get("/seat/{id}/stream", seat::stream),
                 Route.post("/seat/{id}/answers", seat::answers),
                 Route.post("/seat/{id}/move", seat::move));

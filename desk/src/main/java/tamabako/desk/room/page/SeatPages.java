@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import tamabako.desk.room.Decision;
 import tamabako.desk.room.Phase;
 import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomCommand;
@@ -21,11 +22,13 @@ final class SeatPages {
 
     private final Rooms rooms;
     private final Live live;
+    private final ShownPages shown;
     private final AnswersForm answers;
 
-    SeatPages(Rooms rooms, Live live, InstantSource clock) {
+    SeatPages(Rooms rooms, Live live, ShownPages shown, InstantSource clock) {
         this.rooms = rooms;
         this.live = live;
+        this.shown = shown;
         this.answers = new AnswersForm(rooms, live, clock);
     }
 
@@ -58,11 +61,20 @@ final class SeatPages {
         return withSeat(
                 request,
                 (room, seat) ->
-                        Reply.page("room/seat.jte", Map.of("seat", SeatView.of(room, seat, live, request.words().language()))));
+                        Reply.page(
+                                "room/seat.jte",
+                                Map.of(
+                                        "seat",
+                                        SeatView.of(
+                                                room, seat, live, request.words().language()))));
     }
 
     Reply state(Request request) {
-        return withSeat(request, (room, seat) -> Reply.json(SeatView.of(room, seat, live, request.words().language()).state()));
+        return withSeat(
+                request,
+                (room, seat) ->
+                        Reply.json(
+                                SeatView.of(room, seat, live, request.words().language()).state()));
     }
 
     /// The problems, which nobody sees before the round begins, and never their answers.
@@ -77,6 +89,44 @@ final class SeatPages {
                             "room/problems.jte",
                             Map.of("problems", AskedView.of(room, request.words().language())));
                 });
+    }
+
+    /// The numbers that this tablet shows, from the moment that the teacher begins.
+    Reply showing(Request request) {
+        return withSeat(
+                request,
+                (room, seat) ->
+                        shown.forSeat(room, seat)
+                                .orElseGet(() ->
+                                        Sorry.reply(Refusal.NOT_BEGUN, "/seat/" + room.id())));
+    }
+
+    /// The tablet tells how it showed a problem.
+    Reply ran(Request request) {
+        Optional<SeatPass> pass = SeatPass.of(request.caller());
+        String run = request.form().text("run");
+        String problem = request.form().text("problem");
+        if (pass.isEmpty()) {
+            return Sorry.reply(403, "refused.not-yours", "/join");
+        }
+        if (!run.matches("\\d{1,6}") || !problem.matches("\\d{1,4}")) {
+            return Sorry.reply(Refusal.NO_ANSWER, "/join");
+        }
+        Optional<Outcome> outcome =
+                rooms.ask(
+                        request.part("id"),
+                        new RoomCommand.Report(
+                                pass.get().seat(),
+                                pass.get().key(),
+                                Integer.parseInt(run),
+                                Integer.parseInt(problem),
+                                request.form().text("exact").equals("1")));
+        if (outcome.isEmpty()) {
+            return Sorry.reply(Refusal.CLOSED, "/join");
+        }
+        return outcome.get().decision() instanceof Decision.Refused(Refusal why, _)
+                ? Sorry.reply(why, "/join")
+                : Reply.json("{}");
     }
 
     Reply stream(Request request) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import tamabako.desk.room.Activity;
 import tamabako.desk.room.Answered;
 import tamabako.desk.room.Phase;
 import tamabako.desk.room.Refusal;
@@ -61,6 +62,11 @@ public record SeatView(
             List.of(
                     "called.before",
                     "called.under-way",
+                    "shown.before",
+                    "shown.under-way",
+                    "shown.here.under-way",
+                    "shown.spoiled",
+                    "unsafe",
                     "answering",
                     "sent",
                     "send",
@@ -98,6 +104,11 @@ public record SeatView(
         state.put("written", seat.answers().stream().map(Answered::written).toList());
         state.put("marks", marks(room, seat));
         state.put("activity", room.current().activity().word());
+        state.put("shows", ShownPages.shows(room, seat));
+        state.put(
+                "everywhere",
+                room.current().activity() instanceof Activity.Shown shown
+                        && shown.screen() == Activity.Screen.TABLETS);
         state.put("answer", TurnView.answer(room, language));
         return write(state).replaceFirst("}$", ",\"round\":" + live.round(room) + "}");
     }

@@ -1,6 +1,7 @@
 package tamabako.desk.room.page;
 
 import java.util.Locale;
+import java.util.function.Predicate;
 import tamabako.desk.room.Activity;
 import tamabako.desk.room.Answered;
 import tamabako.desk.room.Phase;
@@ -14,20 +15,26 @@ import tamabako.problems.marking.Written;
 /// @param number of the problem, from 1; 0 before the first
 /// @param of how many there are
 /// @param activity the word of what is done
+/// @param onBoard whether the projector shows the numbers
+/// @param run which run of a round it is
 /// @param step the word of how far it is; `before` before the first
 /// @param times how often it was begun
 /// @param answer written out, where it was told; else blank
 /// @param answered how many seats wrote something
+/// @param spoiled how many tablets did not show it as it was to be
 /// @param right how many are right, where the answer was told
 /// @param standing how many are still in, where whoever is wrong drops out; else -1
 public record TurnView(
         int number,
         int of,
         String activity,
+        boolean onBoard,
+        int run,
         String step,
         int times,
         String answer,
         long answered,
+        long spoiled,
         long right,
         long standing) {
 
@@ -40,10 +47,13 @@ public record TurnView(
                 at + 1,
                 activity.answers(),
                 activity.word(),
+                activity instanceof Activity.Shown shown && shown.screen() == Activity.Screen.BOARD,
+                room.run(),
                 at < 0 ? "before" : step(room).word(),
                 turn.times(),
                 answer(room, language),
-                at < 0 ? 0 : answered(room, at),
+                at < 0 ? 0 : count(room, at, Answered::isThere),
+                at < 0 ? 0 : count(room, at, Answered::isVoid),
                 at < 0 ? 0 : Tally.right(room, at),
                 isContest ? Tally.standing(room).size() : -1);
     }
@@ -61,17 +71,30 @@ public record TurnView(
                 : Written.of(room.current().problems().get(at)).in(language);
     }
 
-    private static long answered(RoomState room, int problem) {
+    private static long count(RoomState room, int problem, Predicate<Answered> which) {
         return room.seats()
                 .present()
                 .map(seat -> seat.answers().get(problem))
-                .filter(Answered::isThere)
+                .filter(which)
                 .count();
+    }
+
+    /// What is said about the step: the words after `turn.step.` for the class, after `turn.lead.`
+    /// for the teacher.
+    public String said() {
+        return isOn() && !step.equals("under-way")
+                ? step
+                : activity + (onBoard ? ".board." : ".") + step;
     }
 
     /// Whether the answer was told.
     public boolean isTold() {
         return step.equals("revealed");
+    }
+
+    /// Whether a problem is on.
+    public boolean isOn() {
+        return number > 0;
     }
 
     /// Whether another problem follows.

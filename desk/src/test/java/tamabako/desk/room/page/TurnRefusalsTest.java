@@ -15,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tamabako.desk.room.Activity;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.Lesson;
 import tamabako.desk.room.RoomCommand;
@@ -181,7 +182,9 @@ class TurnRefusalsTest {
         RoomState room = room(Lesson.called(3));
         Tablet mei = sit(room, "Mei");
         for (String button : List.of("begin", "open", "reveal", "spoil")) {
-            assertThat(mei.post("/room/" + room.id() + "/do", "do", button, "problem", "0").statusCode())
+            assertThat(
+                            mei.post("/room/" + room.id() + "/do", "do", button, "problem", "0")
+                                    .statusCode())
                     .isEqualTo(403);
         }
         for (String page : List.of("/call", "/call/part", "/call/sound?n=1")) {
@@ -217,5 +220,71 @@ class TurnRefusalsTest {
                         assertThat(work.answers())
                                 .extracting(answer -> answer.written() + " " + answer.mark())
                                 .containsExactly("46 right", "47 right", " empty"));
+    }
+
+    @Test
+    void tabletsGetTheNumbersWhenTheTeacherBeginsAndAnswerAfterTheLast() {
+        RoomState room = room(Lesson.shown(2, Activity.Screen.TABLETS));
+        Tablet mei = sit(room, "Mei");
+        assertThat(mei.get(mei.seat + "/showing").statusCode()).isEqualTo(409);
+        move(room, Move.BEGIN, 0);
+        HttpResponse<String> numbers = mei.get(mei.seat + "/showing");
+        assertThat(numbers.body())
+                .contains("\"texts\":[\"1\",\"40\",\"5\"]")
+                .contains("\"period\":500.0");
+        assertThat(numbers.headers().firstValue("Cache-Control")).contains("no-store");
+        pass(Duration.ofMillis(3_000 + 2 * 500 + 350 - 1));
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"refused\":\"early\"");
+        pass(Duration.ofMillis(1));
+        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        assertThat(seat(room, 1).right()).isEqualTo(1);
+    }
+
+    @Test
+    void aShowingThatWentWrongDoesNotCount() {
+        RoomState room = room(Lesson.shown(2, Activity.Screen.TABLETS));
+        Tablet mei = sit(room, "Mei");
+        Tablet ren = sit(room, "Ren");
+        move(room, Move.BEGIN, 0);
+        pass(Duration.ofSeconds(9));
+        Tablet other = new Tablet(parts.server().url());
+        other.cookie = ren.cookie.replace("seat=2.", "seat=1.");
+        assertThat(ran(other, mei.seat, "0").statusCode()).isEqualTo(409);
+        assertThat(ran(mei, mei.seat, "x").statusCode()).isEqualTo(409);
+        assertThat(ran(mei, mei.seat, "0").statusCode()).isEqualTo(200);
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"refused\":\"not-counted\"");
+        assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        parts.rooms().ask(room.id(), new RoomCommand.HandIn(1, SeatPass.key("no"), 1, 1, 0));
+        parts.rooms().ask(room.id(), new RoomCommand.End(clock.millis()));
+        assertThat(parts.book().work().latest(5)).hasSize(1);
+    }
+
+    private static HttpResponse<String> ran(Tablet tablet, String seat, String problem) {
+        return tablet.post(seat + "/ran", "run", "1", "problem", problem, "exact", "0");
+    }
+
+    @Test
+    void onlyTheProjectorGetsTheNumbersThatItShows() {
+        RoomState room = room(Lesson.shown(2, Activity.Screen.BOARD));
+        Tablet mei = sit(room, "Mei");
+        move(room, Move.BEGIN, 0);
+        assertThat(mei.get(mei.seat + "/showing").statusCode()).isEqualTo(409);
+        assertThat(mei.get("/room/" + room.id() + "/board/showing").statusCode()).isEqualTo(403);
+        pass(Duration.ofMinutes(5));
+        assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"refused\":\"early\"");
+        move(room, Move.OPEN, 0);
+        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void aPupilWhoIsToSeeNumbersSlowlyGetsThemSoAndNothingSaysWhy() {
+        RoomState room = room(Lesson.shown(2, Activity.Screen.BOARD));
+        Tablet shizuka = new Tablet(parts.server().url());
+        shizuka.post("/join/" + room.code(), "pupil", "CALM");
+        Tablet mei = sit(room, "Mei");
+        move(room, Move.BEGIN, 0);
+        assertThat(shizuka.get(shizuka.seat + "/showing").body()).contains("\"period\":1000.0");
+        assertThat(mei.get(mei.seat + "/showing").statusCode()).isEqualTo(409);
+        assertThat(shizuka.get(shizuka.seat).body()).doesNotContainIgnoringCase("calm");
     }
 }

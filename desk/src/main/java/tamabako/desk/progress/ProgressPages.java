@@ -1,0 +1,44 @@
+package tamabako.desk.progress;
+
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.List;
+import tamabako.desk.book.PupilTraces;
+import tamabako.desk.web.Route;
+import tamabako.desk.web.Routes;
+import tamabako.records.ClassBook;
+
+/// All pages of how pupils get on.
+public final class ProgressPages implements Routes, PupilTraces {
+
+    private final Progress progress;
+    private final List<Routes> pages;
+
+    /// @param clock tells the moment
+    /// @param zone where the lessons are held
+    public ProgressPages(ClassBook book, InstantSource clock, ZoneId zone) {
+        this.progress = new Progress(book, zone);
+        ChosenLadder chosen = new ChosenLadder(book);
+        NextOnLadder next = new NextOnLadder(chosen, progress.tables());
+        this.pages =
+                List.of(
+                        new PupilProgressPage(book, progress, chosen, next),
+                        new GroupProgressPage(book, progress, next),
+                        new ReportPage(book, progress, next, clock, zone));
+    }
+
+    @Override
+    public List<Route> routes() {
+        return pages.stream().flatMap(page -> page.routes().stream()).toList();
+    }
+
+    @Override
+    public List<String> wordFiles() {
+        return List.of("progress");
+    }
+
+    @Override
+    public void erase(String pupilId) {
+        progress.erase(pupilId);
+    }
+}
