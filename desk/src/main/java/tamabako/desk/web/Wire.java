@@ -101,7 +101,7 @@ final class Wire implements HttpHandler {
     }
 
     private static boolean isTooLong(HttpServerExchange exchange) {
-        long line = exchange.getRequestURI().length() + exchange.getQueryString().length();
+        long line = (long) exchange.getRequestURI().length() + exchange.getQueryString().length();
         long headers = 0;
         for (HeaderValues values : exchange.getRequestHeaders()) {
             for (String value : values) {
