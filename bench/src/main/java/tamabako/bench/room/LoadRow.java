@@ -30,7 +30,8 @@ record LoadRow(
     static final String HEAD =
             """
             | seats | server | fan-out p50 / p99, ms | answer p50 / p99, ms | memory, of it before the first seat, of it heap in use, MB | answers sent, acknowledged, kept, twice | load |
-            | --- | --- | --- | --- | --- | --- | --- |""";
+            | --- | --- | --- | --- | --- | --- | --- |\
+            """;
 
     @Override
     public String toString() {

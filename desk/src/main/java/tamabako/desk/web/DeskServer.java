@@ -46,10 +46,7 @@ public final class DeskServer implements AutoCloseable {
     private final List<Route> routes;
 
     private DeskServer(
-            Undertow server,
-            ExecutorService visitors,
-            InetAddress address,
-            List<Route> routes) {
+            Undertow server, ExecutorService visitors, InetAddress address, List<Route> routes) {
         this.server = server;
         this.visitors = visitors;
         this.address = address;
