@@ -76,7 +76,8 @@ public final class SlipFinder {
                 .orElseGet(() -> diagnose(table, attempt.answer()));
     }
 
-    private Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
+    /// The slips of a wrong answer with running totals, part by part; empty where there are none.
+    Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
         if (!(table.problem() instanceof Column column) || table.inMind()) {
             return Optional.empty();
         }
