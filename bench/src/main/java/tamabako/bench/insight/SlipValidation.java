@@ -12,6 +12,7 @@ import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.Omission;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipKind;
+import tamabako.problems.Mode;
 
 /// Writes the tables of docs/validation.md on slips.
 public final class SlipValidation {
@@ -43,6 +44,9 @@ public final class SlipValidation {
         }
         if (asked.isEmpty() || asked.contains("bounds")) {
             validation.bounds(200);
+        }
+        if (asked.isEmpty() || asked.contains("mind")) {
+            validation.inMind(200);
         }
         if (asked.isEmpty() || asked.contains("omissions")) {
             validation.omissions(4_000);
@@ -77,6 +81,15 @@ public final class SlipValidation {
         row("| quotient 4, divisor 3 | answer | %s |", new Bounds(SEED, problems).quotients());
     }
 
+    private void inMind(int problems) {
+        row("| problem | work | ours: first / three | bound: first / three |");
+        for (ColumnPlan plan : List.of(new ColumnPlan(10, 3), new ColumnPlan(7, 2))) {
+            for (Mode mode : List.of(Mode.MENTAL, Mode.CALLED)) {
+                row("| %s | %s | %s |", plan, mode, new Bounds(SEED, problems).inMind(plan, mode));
+            }
+        }
+    }
+
     private void omissions(int wrong) {
         row("| left out %s", FreeSlips.head());
         for (ColumnPlan plan : PLANS.subList(0, 2)) {
@@ -102,16 +115,29 @@ public final class SlipValidation {
         row(OwnRates.head());
         for (ColumnPlan plan : PLANS.subList(0, 2)) {
             for (double share : new double[] {0.5, 0.7}) {
-                own(plan, pupils, "main slip " + share, (typical, chance) -> {
-                    List<SlipKind> kinds = MainSlips.kinds(typical);
-                    SlipKind main = kinds.get(chance.nextInt(kinds.size()));
-                    return MainSlips.withShare(Rates.shipped(), typical, main, share);
-                });
+                own(
+                        plan,
+                        pupils,
+                        "main slip " + share,
+                        (typical, chance) -> {
+                            List<SlipKind> kinds = MainSlips.kinds(typical);
+                            SlipKind main = kinds.get(chance.nextInt(kinds.size()));
+                            return MainSlips.withShare(Rates.shipped(), typical, main, share);
+                        });
             }
-            own(plan, pupils, "Dirichlet around R", (typical, chance) ->
-                    OwnRates.dirichlet(typical, Rates.shipped(), CONCENTRATION, chance));
-            own(plan, pupils, "Dirichlet around U", (typical, chance) ->
-                    OwnRates.dirichlet(typical, Priors.even(typical), CONCENTRATION, chance));
+            own(
+                    plan,
+                    pupils,
+                    "Dirichlet around R",
+                    (typical, chance) ->
+                            OwnRates.dirichlet(typical, Rates.shipped(), CONCENTRATION, chance));
+            own(
+                    plan,
+                    pupils,
+                    "Dirichlet around U",
+                    (typical, chance) ->
+                            OwnRates.dirichlet(
+                                    typical, Priors.even(typical), CONCENTRATION, chance));
         }
     }
 
