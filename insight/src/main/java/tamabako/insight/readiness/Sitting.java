@@ -15,7 +15,7 @@ final class Sitting {
     private static final int DRAWS_OF_WHOLE = 128;
 
     private static final double DAYS_REACH = 3;
-    private static final int DAY_STEP = 2;
+    private static final int DAY_STEP = 3;
     private static final int APART = Draws.ALONE.length;
 
     private final List<Outline.Part> parts;
@@ -133,7 +133,7 @@ final class Sitting {
 
     /// How much the chance to reach `goal` rises by each help, none of less than nothing.
     List<Help> helps(int goal) {
-        int step = 4;
+        int step = goals.whole() ? 8 : 4;
         double now = mean(tables, new int[tables.length], goal, step);
         List<Help> helps = new ArrayList<>();
         for (int f = 0; f < fields.size(); f++) {
