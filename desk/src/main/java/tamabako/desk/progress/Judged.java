@@ -11,11 +11,11 @@ import tamabako.insight.mastery.PupilMastery;
 import tamabako.insight.pace.PupilPace;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilSlips;
-import tamabako.insight.slip.EventTables;
 import tamabako.insight.readiness.Readiness;
 import tamabako.insight.readiness.Standing;
 import tamabako.insight.readiness.Variety;
 import tamabako.insight.readiness.Worked;
+import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
 
 /// The judgements on one pupil's work.
@@ -39,13 +39,12 @@ record Judged(
     /// @param general pupils in general, by manner
     static Judged of(Gathered gathered, Map<Manner, InGeneral> general, EventTables tables) {
         List<PupilMastery> mastery = new ArrayList<>();
-        general.forEach(
-                (manner, known) -> {
-                    MasteryTally tally = gathered.in(manner).mastery();
-                    if (tally.answers() > 0) {
-                        mastery.add(tally.told(known.mastery(), Demand.of(tally)));
-                    }
-                });
+        general.forEach((manner, known) -> {
+            MasteryTally tally = gathered.in(manner).mastery();
+            if (tally.answers() > 0) {
+                mastery.add(tally.told(known.mastery(), Demand.of(tally)));
+            }
+        });
         Manner manner =
                 gathered.in(Manner.FRAME).mastery().answers() > 0 ? Manner.FRAME : Manner.MIND;
         InGeneral known = general.getOrDefault(manner, InGeneral.shipped(manner));
