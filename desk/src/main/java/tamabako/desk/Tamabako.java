@@ -15,6 +15,7 @@ import tamabako.desk.command.MakeCommand;
 import tamabako.desk.command.MarkCommand;
 import tamabako.desk.command.MasteryCommand;
 import tamabako.desk.command.PaperCommand;
+import tamabako.desk.command.PlanCommand;
 import tamabako.desk.command.ProblemsCommand;
 import tamabako.desk.command.SheetCommand;
 import tamabako.desk.command.ReadyCommand;
@@ -40,6 +41,7 @@ import tamabako.desk.command.WorkCommand;
             SlipsCommand.class,
             MasteryCommand.class,
             ReadyCommand.class,
+            PlanCommand.class,
             ClassbookCommand.class,
             CommandLine.HelpCommand.class
         })

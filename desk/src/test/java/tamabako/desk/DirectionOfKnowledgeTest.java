@@ -151,7 +151,7 @@ class DirectionOfKnowledgeTest {
                 .resideOutsideOfPackage("tamabako.desk..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("io.helidon..", "java.net.http..")
+                .resideInAnyPackage("io.undertow..", "org.xnio..", "java.net.http..")
                 .check(CLASSES);
     }
 

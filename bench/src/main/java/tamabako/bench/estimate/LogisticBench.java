@@ -82,6 +82,6 @@ public final class LogisticBench {
     }
 
     private static void say(String format, Object... values) {
-        System.out.println(String.format(Locale.ROOT, format, values));
+        System.out.printf(Locale.ROOT, format + "%n", values);
     }
 }

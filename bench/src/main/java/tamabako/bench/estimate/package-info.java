@@ -1,4 +1,4 @@
-/// How long the estimators take, beside R.
+/// How long the estimators take, beside R, and what they make of simulated pupils.
 @NullMarked
 package tamabako.bench.estimate;
 

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import java.util.function.Function;
 import tamabako.insight.simulation.ColumnPupil;
 import tamabako.insight.simulation.Fate;
+import tamabako.insight.simulation.MindPupil;
 import tamabako.insight.simulation.ProductPupil;
 import tamabako.insight.simulation.QuotientPupil;
 import tamabako.insight.slip.EventTable;
@@ -20,6 +21,7 @@ import tamabako.insight.slip.SlipFinder;
 import tamabako.insight.slip.SlipKind;
 import tamabako.problems.Attempt;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -116,12 +118,40 @@ final class Bounds {
         return bound;
     }
 
+    /// Columns that are shown or called, and worked in the head.
+    SingleBound inMind(ColumnPlan plan, Mode mode) {
+        SingleBound bound = new SingleBound();
+        for (int i = 0; i < problems; i++) {
+            List<Long> rows = plan.draw(chance);
+            Column column =
+                    new Column(
+                            "1",
+                            rows.stream().map(BigDecimal::valueOf).toList(),
+                            Terms.PLAIN.withMode(mode));
+            boolean called = mode == Mode.CALLED;
+            ask(
+                    bound,
+                    column,
+                    Rates.shippedInMind(),
+                    fate -> OptionalLong.of(MindPupil.writes(rows, called, fate)));
+        }
+        return bound;
+    }
+
     private static void ask(
             SingleBound bound, Problem problem, Function<Fate, OptionalLong> pupil) {
+        ask(bound, problem, Rates.shipped(), pupil);
+    }
+
+    private static void ask(
+            SingleBound bound,
+            Problem problem,
+            Rates rates,
+            Function<Fate, OptionalLong> pupil) {
         EventTable table = EventTable.of(problem);
         bound.ask(
                 fate -> pupil.apply(fate).stream().boxed().findAny(),
-                Rates.shipped(),
+                rates,
                 written -> kinds(FINDER.find(table, Long.toString(written))));
     }
 

@@ -12,6 +12,7 @@ import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.Omission;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipKind;
+import tamabako.problems.Mode;
 
 /// Writes the tables of docs/validation.md on slips.
 public final class SlipValidation {
@@ -44,6 +45,9 @@ public final class SlipValidation {
         if (asked.isEmpty() || asked.contains("bounds")) {
             validation.bounds(200);
         }
+        if (asked.isEmpty() || asked.contains("mind")) {
+            validation.inMind(200);
+        }
         if (asked.isEmpty() || asked.contains("omissions")) {
             validation.omissions(4_000);
         }
@@ -75,6 +79,15 @@ public final class SlipValidation {
         }
         row("| product 4 × 3 | answer | %s |", new Bounds(SEED, problems).products());
         row("| quotient 4, divisor 3 | answer | %s |", new Bounds(SEED, problems).quotients());
+    }
+
+    private void inMind(int problems) {
+        row("| problem | work | ours: first / three | bound: first / three |");
+        for (ColumnPlan plan : List.of(new ColumnPlan(10, 3), new ColumnPlan(7, 2))) {
+            for (Mode mode : List.of(Mode.MENTAL, Mode.CALLED)) {
+                row("| %s | %s | %s |", plan, mode, new Bounds(SEED, problems).inMind(plan, mode));
+            }
+        }
     }
 
     private void omissions(int wrong) {

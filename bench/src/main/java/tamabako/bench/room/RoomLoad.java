@@ -28,17 +28,21 @@ public final class RoomLoad {
     /// Runs all of them and prints a table.
     public static void main(String[] arguments) throws IOException {
         List<Integer> sizes =
-                arguments.length == 0
-                        ? List.of(1_000, 5_000)
-                        : Arrays.stream(arguments).map(Integer::valueOf).toList();
+                Arrays.stream(arguments)
+                        .filter(word -> word.matches("\\d+"))
+                        .map(Integer::valueOf)
+                        .toList();
+        List<String> servers =
+                Arrays.stream(arguments).filter(word -> word.matches("[a-z-]+")).toList();
         System.out.println("load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
         System.out.println(
                 "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | empty MB | memory MB | heap MB |"
                         + " answers sent | acknowledged | kept | twice |");
         System.out.println(
                 "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
-        for (int seats : sizes) {
-            for (String server : List.of("desk", "undertow", "javalin")) {
+        for (int seats : sizes.isEmpty() ? List.of(1_000, 5_000) : sizes) {
+            for (String server :
+                    servers.isEmpty() ? List.of("desk", "undertow", "javalin") : servers) {
                 System.out.println(run(server, seats, seats > 2_000 ? 3 : 5));
             }
         }

@@ -10,6 +10,7 @@ import java.nio.channels.SocketChannel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
@@ -20,10 +21,14 @@ final class Seating implements AutoCloseable {
 
     private static final Pattern COOKIE = Pattern.compile("(?i)set-cookie: *(seat=[^;]+)");
 
-    private static final Pattern TAKEN = Pattern.compile("\"taken\":(\\d+),\"refused\":\"\"");
+    /// Stands before the number of the last message that was taken.
+    private static final String TAKEN = "\"taken\":";
+
+    /// Follows that number where nothing was refused.
+    private static final String NONE_REFUSED = ",\"refused\":\"\"";
 
     private final Selector selector = Selector.open();
-    private final ByteBuffer buffer = ByteBuffer.allocateDirect(64 * 1024);
+    private final ByteBuffer buffer = ByteBuffer.allocate(64 * 1024);
     private final InetSocketAddress server;
     private final String room;
     private final List<Wire> senders = new ArrayList<>();
@@ -31,7 +36,10 @@ final class Seating implements AutoCloseable {
     private final int[] sent;
     final long[][] heard;
     final List<Long> answerTimes = new ArrayList<>();
+    private final int[] heardBy;
+    private Optional<IOException> broken = Optional.empty();
     private int greeted;
+    private int seated;
     long acknowledged;
     long refused;
 
@@ -40,6 +48,7 @@ final class Seating implements AutoCloseable {
         this.room = process.room;
         this.sent = new int[seats];
         this.heard = new long[seats][events];
+        this.heardBy = new int[events];
         for (int seat = 0; seat < seats; seat++) {
             join(seat, process.code);
         }
@@ -54,7 +63,7 @@ final class Seating implements AutoCloseable {
     }
 
     private void join(int seat, String code) throws IOException {
-        Wire wire = new Wire(connect(), seat, "\r\n\r\n", true);
+        Wire wire = new Wire(connect(), seat, false);
         wire.register(selector);
         senders.add(wire);
         cookies.add("");
@@ -84,7 +93,7 @@ final class Seating implements AutoCloseable {
 
     private void awaitAll(int seats) throws IOException {
         long end = System.nanoTime() + 120_000_000_000L;
-        while (cookies.stream().filter(cookie -> !cookie.isEmpty()).count() < seats) {
+        while (seated < seats) {
             turn(20);
             if (System.nanoTime() > end) {
                 throw new IllegalStateException("Not every seat was taken.");
@@ -93,9 +102,8 @@ final class Seating implements AutoCloseable {
     }
 
     private void listen(int seat) throws IOException {
-        Wire stream = new Wire(connect(), seat, "\"phase\"", false);
+        Wire stream = new Wire(connect(), seat, true);
         stream.register(selector);
-        stream.isStream = true;
         stream.send(
                 "GET /seat/"
                         + room
@@ -118,7 +126,7 @@ final class Seating implements AutoCloseable {
     /// Waits until every seat heard the event of that number, from 0.
     void awaitEvent(int event) throws IOException {
         long end = System.nanoTime() + 60_000_000_000L;
-        while (Arrays.stream(heard).anyMatch(times -> times[event] == 0)) {
+        while (heardBy[event] < heard.length) {
             turn(5);
             if (System.nanoTime() > end) {
                 throw new IllegalStateException("Event " + event + " was not heard by all.");
@@ -181,52 +189,60 @@ final class Seating implements AutoCloseable {
     }
 
     private void turn(long wait) throws IOException {
-        selector.select(wait);
-        var keys = selector.selectedKeys();
-        for (SelectionKey key : keys) {
-            Wire wire = Wire.of(key);
-            int found = wire.read(buffer);
-            if (found < 0) {
-                key.cancel();
-                throw new IllegalStateException("The server let seat " + wire.seat + " go.");
-            }
-            if (wire.isStream) {
-                hear(wire, found);
-            } else {
-                answered(wire);
-            }
+        selector.select(this::take, wait);
+        if (broken.isPresent()) {
+            throw broken.get();
         }
-        keys.clear();
     }
 
-    private void hear(Wire wire, int found) {
+    private void take(SelectionKey key) {
+        Wire wire = Wire.of(key);
+        try {
+            if (!wire.read(buffer)) {
+                throw new IOException("The server let seat " + wire.seat + " go.");
+            }
+        } catch (IOException gone) {
+            key.cancel();
+            broken = Optional.of(gone);
+            return;
+        }
+        if (wire.isStream) {
+            hear(wire);
+        } else {
+            answered(wire);
+        }
+    }
+
+    private void hear(Wire wire) {
         long now = System.nanoTime();
-        for (int i = 0; i < found; i++) {
-            int event = wire.seen++ - 1;
+        for (; wire.seen < wire.came; wire.seen++) {
+            int event = wire.seen - 1;
             if (event < 0) {
                 greeted++;
-            } else if (event < heard[wire.seat].length) {
+            } else if (event < heardBy.length) {
                 heard[wire.seat][event] = now;
+                heardBy[event]++;
             }
         }
     }
 
     private void answered(Wire wire) {
-        String text = wire.textSoFar();
+        String text = wire.text();
         if (cookies.get(wire.seat).isEmpty()) {
             Matcher cookie = COOKIE.matcher(text);
-            if (cookie.find()) {
+            if (text.contains("\r\n\r\n") && cookie.find()) {
                 cookies.set(wire.seat, cookie.group(1));
-                wire.text();
+                seated++;
+                wire.forget();
             }
             return;
         }
-        if (!text.contains("\"taken\"") || !text.endsWith("}}")) {
+        int taken = text.indexOf(TAKEN);
+        if (taken < 0 || !text.endsWith("}}")) {
             return;
         }
-        wire.text();
-        Matcher taken = TAKEN.matcher(text);
-        if (taken.find() && Integer.parseInt(taken.group(1)) == sent[wire.seat]) {
+        wire.forget();
+        if (text.startsWith(sent[wire.seat] + NONE_REFUSED, taken + TAKEN.length())) {
             acknowledged++;
         } else {
             refused++;

@@ -16,6 +16,8 @@ import java.util.concurrent.TimeUnit;
 /// A [RoomServer] in a process of its own.
 final class ServerProcess implements AutoCloseable {
 
+    private static final String PLAIN = "-plain";
+
     private final Process process;
     private final Writer commands;
     private final BlockingQueue<String> lines = new LinkedBlockingQueue<>();
@@ -25,28 +27,47 @@ final class ServerProcess implements AutoCloseable {
     final String room;
 
     ServerProcess(String name, Path folder) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options(name));
+        command.addAll(
+                List.of(
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        RoomServer.class.getName(),
+                        name.replace(PLAIN, ""),
+                        folder.toString()));
         process =
-                new ProcessBuilder(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-XX:+UseSerialGC",
-                                "-Xmx1g",
-                                // What is not needed goes back to the system.
-                                "-XX:MinHeapFreeRatio=5",
-                                "-XX:MaxHeapFreeRatio=10",
-                                "--enable-native-access=ALL-UNNAMED",
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                RoomServer.class.getName(),
-                                name,
-                                folder.toString())
-                        .redirectError(ProcessBuilder.Redirect.INHERIT)
-                        .start();
+                new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         commands = process.outputWriter(StandardCharsets.UTF_8);
         Thread.ofPlatform().daemon().start(this::read);
         String[] ready = await("READY").split(" ", -1);
         port = Integer.parseInt(ready[1]);
         code = ready[2];
         room = ready[3];
+    }
+
+    /// The options of the virtual machine: those with which the desk is started, for all servers;
+    /// or, where the name ends in `-plain`, none that spares memory.
+    private static List<String> options(String name) {
+        List<String> options =
+                new ArrayList<>(
+                        List.of(
+                                "-XX:+UseSerialGC",
+                                "-Xmx1g",
+                                "--sun-misc-unsafe-memory-access=allow",
+                                "--enable-native-access=ALL-UNNAMED"));
+        if (!name.endsWith(PLAIN)) {
+            options.addAll(
+                    List.of(
+                            "-Xms16m",
+                            "-XX:MinHeapFreeRatio=10",
+                            "-XX:MaxHeapFreeRatio=20",
+                            "-XX:-ShrinkHeapInSteps"));
+        }
+        String more = System.getProperty("options", "");
+        options.addAll(more.isEmpty() ? List.of() : List.of(more.split(" ", -1)));
+        return options;
     }
 
     private void read() {

@@ -7,64 +7,73 @@ import java.nio.channels.Selector;
 import java.nio.channels.SocketChannel;
 import java.nio.charset.StandardCharsets;
 
-/// One connection of the client: how much of a mark in the answer was seen so far.
+/// One connection of the client. What it does is cheap, since client and server share the cores.
 final class Wire {
 
+    /// Stands in each event of a stream once.
+    private static final byte[] EVENT = "\"phase\"".getBytes(StandardCharsets.US_ASCII);
+
     private final SocketChannel channel;
-    private final byte[] mark;
-    private final StringBuilder text = new StringBuilder();
-    private final boolean keepsText;
+    private String text = "";
+
+    /// How much of the mark of an event was seen so far.
     private int matched;
+
     final int seat;
-    boolean isStream;
+    final boolean isStream;
+
+    /// How many events came, with the greeting, and how many of them were looked at.
+    int came;
+
     int seen;
+
+    /// When the answer that is under way was sent; 0 for none.
     long asked;
 
-    /// @param mark each time that these bytes come, something is complete
-    /// @param keepsText whether what comes is to be read
-    Wire(SocketChannel channel, int seat, String mark, boolean keepsText) {
+    Wire(SocketChannel channel, int seat, boolean isStream) {
         this.channel = channel;
         this.seat = seat;
-        this.mark = mark.getBytes(StandardCharsets.US_ASCII);
-        this.keepsText = keepsText;
+        this.isStream = isStream;
     }
 
-    /// Reads what is there; how often the mark was in it, or -1 at the end.
-    int read(ByteBuffer buffer) throws IOException {
+    /// Reads what is there.
+    ///
+    /// @param buffer backed by an array
+    /// @return whether the other end is still there
+    boolean read(ByteBuffer buffer) throws IOException {
         buffer.clear();
         int count = channel.read(buffer);
-        if (count < 0) {
-            return -1;
+        if (isStream) {
+            count(buffer.array(), count);
+        } else if (count > 0) {
+            String fresh = new String(buffer.array(), 0, count, StandardCharsets.ISO_8859_1);
+            text = text.isEmpty() ? fresh : text + fresh;
         }
-        int found = 0;
-        for (int i = 0; i < count; i++) {
-            byte one = buffer.get(i);
-            if (keepsText) {
-                text.append((char) one);
-            }
-            matched = one == mark[matched] ? matched + 1 : one == mark[0] ? 1 : 0;
-            if (matched == mark.length) {
+        return count >= 0;
+    }
+
+    private void count(byte[] bytes, int length) {
+        for (int i = 0; i < length; i++) {
+            matched = bytes[i] == EVENT[matched] ? matched + 1 : bytes[i] == EVENT[0] ? 1 : 0;
+            if (matched == EVENT.length) {
                 matched = 0;
-                found++;
+                came++;
             }
         }
-        return found;
     }
 
     void register(Selector selector) throws IOException {
         channel.register(selector, SelectionKey.OP_READ, this);
     }
 
-    /// What came since [#text] was asked last.
-    String textSoFar() {
-        return text.toString();
+    /// What came and was not taken yet; streams are only counted.
+    String text() {
+        return text;
     }
 
-    /// What came since this was asked last; it is forgotten.
-    String text() {
-        String all = text.toString();
-        text.setLength(0);
-        return all;
+    /// Forgets what came.
+    void forget() {
+        text = "";
     }
 
     void send(String request) throws IOException {

@@ -12,9 +12,6 @@ import tamabako.desk.web.Routes;
 import tamabako.problems.Column;
 import tamabako.records.ClassBook;
 import tamabako.records.KeptSheet;
-import tamabako.voice.sound.Sounded;
-import tamabako.voice.sound.Sounding;
-import tamabako.voice.sound.Wave;
 
 /// The pages of calling: the plan, the caller's page, and the sound of each call.
 public final class CallPages implements Routes {
@@ -72,7 +69,8 @@ public final class CallPages implements Routes {
             return plan(400, asked);
         }
         String encoded = query.encode(CallForm.NAMES);
-        String json = new CallJson(request.words(), "/call/sound?" + encoded + "&n=")
+        String json =
+                new CallJson(request.words(), "/call/sound?" + encoded + "&n=")
                         .of(calls, asked.round(), 0);
         return Reply.page(
                 "call/stage.jte",

@@ -17,7 +17,6 @@ public record StageView(Form form, String json, String plan, String fields) {
         return "/rooms?source=" + URLEncoder.encode("call:" + fields, StandardCharsets.UTF_8);
     }
 
-
     /// Whether pupils drop out.
     public boolean isRound() {
         return !form.isAt("round", "none");

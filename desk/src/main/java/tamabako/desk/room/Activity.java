@@ -130,4 +130,5 @@ public sealed interface Activity {
             case Called _ -> "called";
             case Shown _ -> "shown";
         };
-    }}
+    }
+}

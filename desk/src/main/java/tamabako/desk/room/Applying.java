@@ -31,8 +31,7 @@ final class Applying {
                     in(room, new Phase.Running(at, room.phase().worked(at)));
             case RoomEvent.Paused(long at) -> in(room, new Phase.Paused(room.phase().worked(at)));
             case RoomEvent.TimeAdded(long more) -> room.with(room.now().withAdded(more));
-            case RoomEvent.Ended(long at) ->
-                    in(room, new Phase.Ended(at, room.phase().worked(at)));
+            case RoomEvent.Ended(long at) -> in(room, new Phase.Ended(at, room.phase().worked(at)));
             case RoomEvent.Turned(Turn turn) -> room.with(room.now().with(turn));
             case RoomEvent.Ran(int seat, int problem, boolean exact) ->
                     room.with(seats.change(seat, one -> one.ran(problem, exact)));

@@ -91,9 +91,7 @@ record PupilRules(RoomState room) {
         if (closed.isEmpty()) {
             return taken(seat, answer);
         }
-        return closed.get() == Refusal.LATE
-                ? later(seat, answer)
-                : Decision.refuse(closed.get());
+        return closed.get() == Refusal.LATE ? later(seat, answer) : Decision.refuse(closed.get());
     }
 
     /// A showing that went wrong does not count, but takes nothing away that was answered before.

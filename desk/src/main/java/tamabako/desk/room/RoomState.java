@@ -122,8 +122,7 @@ public record RoomState(
     }
 
     RoomState counted() {
-        return new RoomState(
-                id, code, setup, events + 1, now, locked, marksShown, closed, seats);
+        return new RoomState(id, code, setup, events + 1, now, locked, marksShown, closed, seats);
     }
 
     RoomState with(CodeChanged changed) {

@@ -132,8 +132,7 @@ public record Seat(
     }
 
     Seat named(String other) {
-        return new Seat(
-                number, other, pupil, keys, extraTime, removed, taken, doing, later);
+        return new Seat(number, other, pupil, keys, extraTime, removed, taken, doing, later);
     }
 
     Seat with(Keys other) {
@@ -176,8 +175,8 @@ public record Seat(
     }
 
     Seat ran(int problem, boolean exact) {
-        return doing(now ->
-                now.with(problem, exact ? Answered.NOTHING : Answered.VOID, now.turned()));
+        return doing(
+                now -> now.with(problem, exact ? Answered.NOTHING : Answered.VOID, now.turned()));
     }
 
     /// The same seat with one more answer that came later, or another one in its place.

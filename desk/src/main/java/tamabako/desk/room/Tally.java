@@ -42,10 +42,7 @@ public record Tally(long began, List<Long> left) {
 
     /// How many seats were right in a problem.
     public static long right(RoomState room, int problem) {
-        return room.seats()
-                .present()
-                .filter(seat -> seat.answers().get(problem).isRight())
-                .count();
+        return room.seats().present().filter(seat -> seat.answers().get(problem).isRight()).count();
     }
 
     /// How many problems have had their answer told.

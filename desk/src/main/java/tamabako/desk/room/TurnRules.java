@@ -42,8 +42,7 @@ record TurnRules(RoomState room) {
                 switch (move) {
                     case BEGIN, OPEN ->
                             now.step() == Turn.Step.UNDER_WAY ? Turn.Step.ANSWERING : now.step();
-                    case SPOIL ->
-                            now.step() == Turn.Step.REVEALED ? now.step() : Turn.Step.SPOILED;
+                    case SPOIL -> now.step() == Turn.Step.REVEALED ? now.step() : Turn.Step.SPOILED;
                     case REVEAL -> Turn.Step.REVEALED;
                 };
         return next == now.step()
@@ -66,9 +65,7 @@ record TurnRules(RoomState room) {
             case SPOILED -> Optional.of(Refusal.NOT_COUNTED);
             case UNDER_WAY -> isOut(now, at) ? Optional.empty() : Optional.of(Refusal.EARLY);
             case REVEALED ->
-                    at <= now.at() + RoomState.GRACE
-                            ? Optional.empty()
-                            : Optional.of(Refusal.LATE);
+                    at <= now.at() + RoomState.GRACE ? Optional.empty() : Optional.of(Refusal.LATE);
         };
     }
 

@@ -67,13 +67,15 @@ public record ShownProblem(Column column, int number, int of) {
 
     private static List<Column> columns(ClassBook book, String sheet) {
         List<Column> columns = new ArrayList<>();
-        book.sheets().find(sheet).ifPresent(kept -> {
-            for (Problem problem : kept.sheet().problems()) {
-                if (problem instanceof Column column) {
-                    columns.add(column);
-                }
-            }
-        });
+        book.sheets()
+                .find(sheet)
+                .ifPresent(kept -> {
+                    for (Problem problem : kept.sheet().problems()) {
+                        if (problem instanceof Column column) {
+                            columns.add(column);
+                        }
+                    }
+                });
         return columns;
     }
 

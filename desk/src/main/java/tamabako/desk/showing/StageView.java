@@ -48,7 +48,8 @@ public record StageView(
 
     /// The address that opens a room for such a showing.
     public String room() {
-        return "/rooms?source=" + URLEncoder.encode("showing:" + answerFields, StandardCharsets.UTF_8);
+        return "/rooms?source="
+                + URLEncoder.encode("showing:" + answerFields, StandardCharsets.UTF_8);
     }
 
     /// From one onset to the next, in milliseconds.

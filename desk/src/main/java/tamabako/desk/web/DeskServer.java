@@ -1,32 +1,57 @@
 package tamabako.desk.web;
 
-import io.helidon.webserver.WebServer;
-import io.helidon.webserver.http1.Http1Config;
+import io.undertow.Undertow;
+import io.undertow.UndertowOptions;
+import io.undertow.server.DefaultByteBufferPool;
+import io.undertow.server.handlers.HttpContinueReadHandler;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.UnknownHostException;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.xnio.Options;
 
 /// The desk's server while it runs. It answers on one address and port, a virtual thread for each
-/// connection.
+/// page that is made; a connection that waits has no thread.
 public final class DeskServer implements AutoCloseable {
 
-    /// Kept, because a logger that nobody holds forgets its level. A visitor who breaks off is no
-    /// news.
-    private static final Logger LIBRARY = Logger.getLogger("io.helidon");
+    /// A connection on which nothing moves is closed after so long, in milliseconds.
+    private static final int IDLE = 60_000;
 
-    private final WebServer server;
+    /// The headers of a request have to be there after so long, in milliseconds.
+    private static final int SLOWEST_HEAD = 30_000;
+
+    /// Longer headers are not even read to the end; the page that tells so is for shorter ones.
+    private static final int LONGEST_HEAD = 128 * 1024;
+
+    /// The longest body that is read, if only to be thrown away.
+    private static final long LONGEST_BODY = 1L << 30;
+
+    /// Each of up to 10,000 seats listens on one connection and sends on another.
+    private static final int CONNECTIONS = 24_000;
+
+    /// Small, since thousands of seats send at once and few of their messages are longer.
+    private static final int BUFFER = 2 * 1024;
+
+    private static final int BUFFERS = 256;
+
+    private final Undertow server;
+    private final ExecutorService visitors;
     private final InetAddress address;
     private final List<Route> routes;
 
-    private DeskServer(WebServer server, InetAddress address, List<Route> routes) {
+    private DeskServer(
+            Undertow server,
+            ExecutorService visitors,
+            InetAddress address,
+            List<Route> routes) {
         this.server = server;
+        this.visitors = visitors;
         this.address = address;
         this.routes = List.copyOf(routes);
     }
@@ -51,37 +76,32 @@ public final class DeskServer implements AutoCloseable {
     /// @param pages what it shows
     /// @param door who may come in
     public static DeskServer start(InetAddress address, int port, List<Routes> pages, Door door) {
-        LIBRARY.setLevel(Level.SEVERE);
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());
         List<Route> routes = new ArrayList<>(new LanguageSwitch(languages).routes());
         pages.forEach(page -> routes.addAll(page.routes()));
         Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)), door);
-        Wire wire = new Wire(front);
-        WebServer server =
-                WebServer.builder()
-                        .address(address)
-                        .port(port)
-                        .featuresDiscoverServices(false)
-                        .shutdownHook(false)
-                        .shutdownGracePeriod(Duration.ofSeconds(2))
-                        .idleConnectionTimeout(Duration.ofMinutes(1))
-                        // Each of up to 10,000 seats listens on one connection and sends on
-                        // another.
-                        .maxTcpConnections(24_000)
-                        // Buffers of channels are twice as large; thousands of seats listen.
-                        .useNio(false)
-                        .protocolsDiscoverServices(false)
-                        .addProtocol(
-                                Http1Config.builder()
-                                        .maxHeadersSize(16 * 1024)
-                                        .maxPrologueLength(16 * 1024)
-                                        .build())
-                        .directHandlers(wire::direct)
-                        .routing(routing -> routing.any(wire::handle))
-                        .build()
-                        .start();
-        return new DeskServer(server, address, routes);
+        ExecutorService visitors = Executors.newVirtualThreadPerTaskExecutor();
+        Undertow server =
+                Undertow.builder()
+                        .addHttpListener(port, address.getHostAddress())
+                        .setByteBufferPool(new DefaultByteBufferPool(false, BUFFER, BUFFERS, 0))
+                        .setIoThreads(Math.max(2, Runtime.getRuntime().availableProcessors()))
+                        .setWorkerThreads(1)
+                        .setWorkerOption(Options.CONNECTION_HIGH_WATER, CONNECTIONS)
+                        .setWorkerOption(Options.CONNECTION_LOW_WATER, CONNECTIONS)
+                        .setServerOption(UndertowOptions.IDLE_TIMEOUT, IDLE)
+                        .setServerOption(UndertowOptions.REQUEST_PARSE_TIMEOUT, SLOWEST_HEAD)
+                        .setServerOption(UndertowOptions.MAX_HEADER_SIZE, LONGEST_HEAD)
+                        .setServerOption(UndertowOptions.MAX_ENTITY_SIZE, LONGEST_BODY)
+                        .setServerOption(UndertowOptions.MAX_PARAMETERS, LONGEST_HEAD)
+                        // The desk reads paths and queries itself, and answers bad ones.
+                        .setServerOption(UndertowOptions.DECODE_URL, false)
+                        .setServerOption(UndertowOptions.ALLOW_UNESCAPED_CHARACTERS_IN_URL, true)
+                        .setHandler(new HttpContinueReadHandler(new Wire(front, visitors)))
+                        .build();
+        server.start();
+        return new DeskServer(server, visitors, address, routes);
     }
 
     /// Every address that it answers at, but for files under `/static/`.
@@ -91,7 +111,7 @@ public final class DeskServer implements AutoCloseable {
 
     /// The port it listens on.
     public int port() {
-        return server.port();
+        return ((InetSocketAddress) server.getListenerInfo().getFirst().getAddress()).getPort();
     }
 
     /// The address to type into a browser on this machine.
@@ -106,6 +126,7 @@ public final class DeskServer implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        visitors.shutdownNow();
     }
 
     private static Set<String> names(InetAddress address) {

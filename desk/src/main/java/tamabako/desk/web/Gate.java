@@ -17,6 +17,8 @@ final class Gate {
     private static final Pattern ADDRESS =
             Pattern.compile("\\d{1,3}(\\.\\d{1,3}){3}|\\[[0-9a-fA-F:.]+]");
 
+    private static final Pattern PORT = Pattern.compile(":\\d{1,5}$");
+
     private final Set<String> names;
 
     /// @param names the names, beside plain addresses, under which the desk is known
@@ -27,7 +29,7 @@ final class Gate {
     /// Whether the Host of the request is one of the desk's own.
     boolean isOwnHost(Incoming incoming) {
         return incoming.header("Host")
-                .map(host -> host.replaceFirst(":\\d{1,5}$", "").toLowerCase(Locale.ROOT))
+                .map(host -> PORT.matcher(host).replaceFirst("").toLowerCase(Locale.ROOT))
                 .filter(host -> names.contains(host) || ADDRESS.matcher(host).matches())
                 .isPresent();
     }

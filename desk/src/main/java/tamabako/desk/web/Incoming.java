@@ -2,7 +2,6 @@ package tamabako.desk.web;
 
 import java.io.InputStream;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,14 +11,14 @@ import java.util.function.Function;
 /// @param method the method as written
 /// @param path the path as written, without the query
 /// @param query the query as written, empty where there is none
-/// @param address the network address it came from
+/// @param caller where it came from
 /// @param headers the value of a header, if it came
 /// @param body what follows the headers
 record Incoming(
         String method,
         String path,
         String query,
-        String address,
+        Caller caller,
         Function<String, Optional<String>> headers,
         InputStream body) {
 
@@ -27,20 +26,22 @@ record Incoming(
         return headers.apply(name);
     }
 
-    /// Where it came from. Of two cookies of one name the first counts. A forwarding server tells
-    /// in a header that its side was encrypted; nothing is opened to whoever tells so untruly.
-    Caller caller() {
+    /// Where a request with these headers came from. Of two cookies of one name the first counts. A
+    /// forwarding server tells in a header that its side was encrypted; nothing is opened to
+    /// whoever tells so untruly.
+    ///
+    /// @param address the network address it came from
+    static Caller caller(String address, Function<String, Optional<String>> headers) {
         Map<String, String> cookies = new HashMap<>();
-        for (String cookie : header("Cookie").orElse("").split(";", -1)) {
+        for (String cookie : headers.apply("Cookie").orElse("").split(";", -1)) {
             int equals = cookie.indexOf('=');
             if (equals > 0) {
                 cookies.putIfAbsent(
                         cookie.substring(0, equals).strip(), cookie.substring(equals + 1).strip());
             }
         }
-        boolean encrypted =
-                header("X-Forwarded-Proto").orElse("").toLowerCase(Locale.ROOT).equals("https");
-        return new Caller(address, encrypted, cookies, header("Host").orElse("localhost"));
+        boolean encrypted = headers.apply("X-Forwarded-Proto").orElse("").equalsIgnoreCase("https");
+        return new Caller(address, encrypted, cookies, headers.apply("Host").orElse("localhost"));
     }
 
     /// The verb; HEAD is a GET whose body is left out on the wire.

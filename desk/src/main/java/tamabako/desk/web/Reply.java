@@ -1,7 +1,5 @@
 package tamabako.desk.web;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -33,12 +31,10 @@ public sealed interface Reply {
     /// @param type the media type, such as `text/event-stream`
     record Flow(String type, Flowing flowing) implements Reply {}
 
-    /// Writes what comes by and by. The thread is the visitor's own, a virtual one.
+    /// Tells what comes by and by.
     interface Flowing {
-        /// Writes until there is nothing more to say.
-        ///
-        /// @throws IOException when the visitor is gone, which is no trouble
-        void write(OutputStream out) throws IOException;
+        /// Begins to tell it, and comes back at once.
+        void begin(Outlet out);
     }
 
     /// Sends the visitor on to look at another address of the desk, after a form was taken.

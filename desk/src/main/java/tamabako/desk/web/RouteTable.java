@@ -1,6 +1,8 @@
 package tamabako.desk.web;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,10 +11,23 @@ import java.util.Set;
 /// Finds the route of an address.
 final class RouteTable {
 
-    private final List<Route> routes;
+    /// Stands for addresses that begin with a name in braces.
+    private static final String NAMED = "{";
+
+    /// The routes by the first part of their addresses, so that few have to be looked at.
+    private final Map<String, List<Route>> routes = new HashMap<>();
 
     RouteTable(List<Route> routes) {
-        this.routes = List.copyOf(routes);
+        for (Route route : routes) {
+            String first = first(route.address());
+            String key = first.contains("{") ? NAMED : first;
+            this.routes.computeIfAbsent(key, _ -> new ArrayList<>()).add(route);
+        }
+    }
+
+    private static String first(String address) {
+        int end = address.indexOf('/', 1);
+        return end < 0 ? address : address.substring(0, end);
     }
 
     /// What came of looking an address up.
@@ -30,7 +45,9 @@ final class RouteTable {
     /// Looks up `path` for `verb`; empty stands for a verb that nothing at the desk understands.
     Found find(Optional<Verb> verb, String path) {
         Set<Verb> allowed = EnumSet.noneOf(Verb.class);
-        for (Route route : routes) {
+        List<Route> near = new ArrayList<>(routes.getOrDefault(first(path), List.of()));
+        near.addAll(routes.getOrDefault(NAMED, List.of()));
+        for (Route route : near) {
             Optional<Map<String, String>> parts = route.match(path);
             if (parts.isPresent()) {
                 if (Optional.of(route.verb()).equals(verb)) {

@@ -1,106 +1,118 @@
 package tamabako.desk.web;
 
-import io.helidon.http.DirectHandler;
-import io.helidon.http.HeaderNames;
-import io.helidon.http.Headers;
-import io.helidon.http.ServerResponseHeaders;
-import io.helidon.http.Status;
-import io.helidon.webserver.CloseConnectionException;
-import io.helidon.webserver.http.DirectHandlers;
-import io.helidon.webserver.http.ServerRequest;
-import io.helidon.webserver.http.ServerResponse;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
+import io.undertow.server.HttpHandler;
+import io.undertow.server.HttpServerExchange;
+import io.undertow.util.HeaderMap;
+import io.undertow.util.HeaderValues;
+import io.undertow.util.HttpString;
 import java.net.InetSocketAddress;
-import java.net.SocketAddress;
+import java.nio.ByteBuffer;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.xnio.IoUtils;
 
 /// Carries requests from the HTTP library to the [Front], and replies back.
-final class Wire {
+///
+/// A page is made on a virtual thread of its own, which may wait for the disk or for a slow form;
+/// replies and event streams are written as the visitor takes them, without any thread.
+final class Wire implements HttpHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Wire.class);
+
+    /// The longest request line, and the longest headers, that are looked at.
+    private static final int LONGEST = 16 * 1024;
 
     private final Front front;
+    private final Executor visitors;
+    private final Map<Executor, Lane> lanes = new ConcurrentHashMap<>();
+    private final Map<String, HttpString> names = new ConcurrentHashMap<>();
 
-    Wire(Front front) {
+    /// @param visitors runs each task on a virtual thread of its own
+    Wire(Front front, Executor visitors) {
         this.front = front;
+        this.visitors = visitors;
     }
 
-    /// Answers a request that the library could read.
-    void handle(ServerRequest request, ServerResponse response) {
+    @Override
+    public void handleRequest(HttpServerExchange exchange) {
+        exchange.dispatch(visitors, () -> handle(exchange));
+    }
+
+    // Whatever breaks, the connection does not stay open for ever.
+    @SuppressWarnings("CatchingUnchecked")
+    private void handle(HttpServerExchange exchange) {
+        try {
+            answer(exchange);
+        } catch (RuntimeException | Error bug) {
+            LOG.error("{} could not be answered.", exchange.getRequestURI(), bug);
+            IoUtils.safeClose(exchange.getConnection());
+        }
+    }
+
+    private void answer(HttpServerExchange exchange) {
+        Function<String, Optional<String>> headers =
+                name -> Optional.ofNullable(exchange.getRequestHeaders().getFirst(name));
         Incoming incoming =
                 new Incoming(
-                        request.prologue().method().text(),
-                        request.path().rawPath(),
-                        request.query().rawValue(),
-                        address(request.remotePeer().address()),
-                        headers(request.headers()),
-                        request.content().hasEntity()
-                                ? request.content().inputStream()
-                                : InputStream.nullInputStream());
-        Outgoing outgoing = front.answer(incoming);
-        response.status(Status.create(outgoing.status()));
+                        exchange.getRequestMethod().toString(),
+                        path(exchange),
+                        exchange.getQueryString(),
+                        Incoming.caller(address(exchange), headers),
+                        headers,
+                        Body.of(exchange));
+        Outgoing outgoing =
+                isTooLong(exchange)
+                        ? front.trouble(incoming, 431, "unreadable")
+                        : front.answer(incoming);
+        send(incoming, outgoing, exchange);
+    }
+
+    private void send(Incoming incoming, Outgoing outgoing, HttpServerExchange exchange) {
+        exchange.setStatusCode(outgoing.status());
+        HeaderMap headers = exchange.getResponseHeaders();
         outgoing.headers()
-                .forEach((name, value) -> response.header(HeaderNames.create(name), value));
-        if (outgoing.goodbye()) {
-            response.header(HeaderNames.CONNECTION, "close");
+                .forEach((name, value) ->
+                        headers.put(names.computeIfAbsent(name, HttpString::new), value));
+        boolean isStream = outgoing.flowing().isPresent() && !incoming.method().equals("HEAD");
+        if (isStream || outgoing.goodbye()) {
+            exchange.setPersistent(false);
         }
-        if (outgoing.flowing().isPresent() && !incoming.method().equals("HEAD")) {
-            flow(outgoing.flowing().get(), response);
+        if (isStream) {
+            Lane lane = lanes.computeIfAbsent(exchange.getIoThread(), Lane::new);
+            outgoing.flowing().get().begin(new Hearer(exchange, lane));
         } else {
-            response.send(outgoing.bytes());
+            exchange.getResponseSender().send(ByteBuffer.wrap(outgoing.bytes()));
         }
     }
 
-    private static void flow(Reply.Flowing flowing, ServerResponse response) {
-        try (OutputStream out = response.outputStream()) {
-            flowing.write(out);
-        } catch (IOException | UncheckedIOException gone) {
-            throw new CloseConnectionException("The visitor is gone.", gone);
+    /// The path as it was written, also where a whole address was asked for.
+    private static String path(HttpServerExchange exchange) {
+        String asked = exchange.getRequestURI();
+        if (!exchange.isHostIncludedInRequestURI()) {
+            return asked;
         }
+        int slash = asked.indexOf('/', asked.indexOf("://") + 3);
+        return slash < 0 ? "/" : asked.substring(slash);
     }
 
-    /// Answers what the library refuses before it reaches a route: a request line or headers that
-    /// are too long or broken.
-    void direct(DirectHandlers.Builder handlers) {
-        for (DirectHandler.EventType type : DirectHandler.EventType.values()) {
-            handlers.addHandler(type, this::refuse);
+    private static boolean isTooLong(HttpServerExchange exchange) {
+        long line = exchange.getRequestURI().length() + exchange.getQueryString().length();
+        long headers = 0;
+        for (HeaderValues values : exchange.getRequestHeaders()) {
+            for (String value : values) {
+                headers += values.getHeaderName().length() + value.length();
+            }
         }
+        return line > LONGEST || headers > LONGEST;
     }
 
-    private DirectHandler.TransportResponse refuse(
-            DirectHandler.TransportRequest request,
-            DirectHandler.EventType type,
-            Status status,
-            ServerResponseHeaders headers,
-            String message) {
-        Incoming incoming =
-                new Incoming(
-                        "GET",
-                        "/",
-                        "",
-                        "",
-                        headers(request.headers()),
-                        InputStream.nullInputStream());
-        Outgoing outgoing = front.trouble(incoming, status.code(), "unreadable");
-        var response =
-                DirectHandler.TransportResponse.builder()
-                        .status(status)
-                        .keepAlive(false)
-                        .entity(outgoing.bytes());
-        outgoing.headers()
-                .forEach((name, value) -> response.header(HeaderNames.create(name), value));
-        return response.build();
-    }
-
-    private static String address(SocketAddress peer) {
-        return peer instanceof InetSocketAddress place
-                ? place.getAddress().getHostAddress()
-                : String.valueOf(peer);
-    }
-
-    private static Function<String, Optional<String>> headers(Headers headers) {
-        return name -> headers.first(HeaderNames.create(name));
+    private static String address(HttpServerExchange exchange) {
+        InetSocketAddress place = exchange.getSourceAddress();
+        return place.isUnresolved() ? place.getHostString() : place.getAddress().getHostAddress();
     }
 }

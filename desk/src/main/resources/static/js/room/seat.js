@@ -136,8 +136,9 @@ async function round(now) {
 }
 
 async function fetchProblems() {
-  const answer = await fetch(`/seat/${state.room}/problems`, { cache: 'no-store' });
-  if (!answer.ok) return;
+  // Without a network they come with the next look.
+  const answer = await fetch(`/seat/${state.room}/problems`, { cache: 'no-store' }).catch(() => undefined);
+  if (!answer?.ok) return;
   const kept = draft();
   sheet.show(await answer.text(), state.written, (problem) => kept.written[problem]);
   const { run, minus, remainder } = sheet.list.dataset;
@@ -248,7 +249,10 @@ clock.up = () => {
   sheet.leave();
   show();
 };
-addEventListener('online', () => box.send());
+addEventListener('online', () => {
+  box.send();
+  void look();
+});
 addEventListener('pagehide', () => sheet.leave());
 document.addEventListener('visibilitychange', () => document.hidden && sheet.leave());
 

@@ -23,9 +23,12 @@ class AsvsTableTest {
             Pattern.compile("\\| (V\\d+\\.\\d+\\.\\d+) \\| ([^|]+) \\| ([^|]+) \\| ([^|]+) \\|");
     private static final Pattern TEST = Pattern.compile("`([A-Z]\\w+)\\.(\\w+)`");
 
-    /// Passwords, sign-ins, cookies, headers, forms, roles, hashes, chance and logs.
+    /// Passwords, sign-ins, cookies, headers, forms, roles, hashes, chance and logs; rooms and
+    /// imports.
     private static final List<String> ITEMS =
             List.of(
+                    "V1.2.1", "V1.2.10", "V1.5.1", "V2.2.2", "V2.3.1", "V2.3.3", "V2.4.1", "V2.4.2",
+                    "V5.2.3", "V5.3.3", "V8.2.2", "V8.2.3",
                     "V3.3.1", "V3.3.2", "V3.3.3", "V3.3.4", "V3.4.2", "V3.4.3", "V3.4.4", "V3.4.5",
                     "V3.4.6", "V3.5.1", "V3.5.3", "V6.1.1", "V6.1.2", "V6.1.3", "V6.2.1", "V6.2.2",
                     "V6.2.3", "V6.2.4", "V6.2.5", "V6.2.6", "V6.2.7", "V6.2.8", "V6.2.9", "V6.2.10",

@@ -14,12 +14,9 @@ import tamabako.desk.opening.OpenDesk;
 import tamabako.problems.Mode;
 import tamabako.records.Work;
 
-/// A class that answers a caller on tablets: the teacher's caller page, the projector, three tablets.
+/// A class that answers a caller on tablets: the teacher's caller page, the projector, three
+/// tablets.
 class CallRoomWalkTest {
-
-    private static final String PLAN =
-            "/call/stage?from=made&count=2&least=1&most=1&rows=3&minus=0&language=%s&wording=full"
-                    + "&pacing=s&pace=1&unit=usual&round=standing&method=frame&seed=5";
 
     @TempDir private Path folder = Path.of("");
 
@@ -42,7 +39,11 @@ class CallRoomWalkTest {
                 Scene ren = new Scene(browser.browser(), desk.url(), language, 1024);
                 Scene aoi = new Scene(browser.browser(), desk.url(), language, 390)) {
             Page page = teacher.page();
-            teacher.open(PLAN.formatted(caller));
+            teacher.open(
+                    "/call/stage?from=made&count=2&least=1&most=1&rows=3&minus=0&wording=full"
+                            + "&pacing=s&pace=1&unit=usual&round=standing&method=frame&seed=5"
+                            + "&language="
+                            + caller);
             page.locator("a[href^='/rooms?source=call']").click();
             teacher.look("open-call-room");
             page.locator(".open-room .actions button").click();
@@ -109,7 +110,13 @@ class CallRoomWalkTest {
                             .toList();
             assertThat(work).hasSize(3);
             assertThat(work.stream().mapToLong(Work::right).sum()).isEqualTo(3);
-            assertThat(desk.book().sheets().find(work.getFirst().sheetId()).orElseThrow().sheet().problems())
+            assertThat(
+                            desk.book()
+                                    .sheets()
+                                    .find(work.getFirst().sheetId())
+                                    .orElseThrow()
+                                    .sheet()
+                                    .problems())
                     .allMatch(problem -> problem.terms().mode() == Mode.CALLED);
         }
     }
@@ -139,7 +146,7 @@ class CallRoomWalkTest {
     }
 
     private static void write(Page page, int problem, String written) {
-        for (char key : written.toCharArray()) {
+        for (String key : written.split("")) {
             page.click("[data-key='" + key + "']");
         }
         assertThat(page.locator("#answer-" + problem)).hasValue(written);

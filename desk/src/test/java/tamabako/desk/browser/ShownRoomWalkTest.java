@@ -52,7 +52,8 @@ class ShownRoomWalkTest {
             room.board.look("before");
             room.teacher.page().locator("#do-begin").click();
             assertThat(room.board.page().locator("body.on-stage")).isVisible();
-            assertThat(room.tablets.getFirst().page().locator(".seat-status")).containsText("large screen");
+            assertThat(room.tablets.getFirst().page().locator(".seat-status"))
+                    .containsText("large screen");
             room.tablets.getFirst().look("look-at-the-board");
             room.untilExact(() -> room.board.page().locator(".turn.answering"));
             room.look("board-answering");
@@ -155,12 +156,17 @@ class ShownRoomWalkTest {
             Page page = tablets.get(tablet).page();
             assertThat(page.locator(".seat-pad"))
                     .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(20_000));
-            for (char key : written.toCharArray()) {
+            for (String key : written.split("")) {
                 page.click("[data-key='" + key + "']");
             }
             assertThat(page.locator("#answer-" + problem)).hasValue(written);
             page.click("[data-key='after']");
-            assertThat(teacher.page().locator(".seat-row").nth(tablet).locator(".marks i").nth(problem))
+            assertThat(
+                            teacher.page()
+                                    .locator(".seat-row")
+                                    .nth(tablet)
+                                    .locator(".marks i")
+                                    .nth(problem))
                     .hasClass(java.util.regex.Pattern.compile("right|wrong"));
         }
 

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import tamabako.desk.BookServer;
 import tamabako.desk.Tamabako;
 import tamabako.records.ClassBook;
 import tamabako.records.Database;

@@ -82,10 +82,14 @@ class RoomReplayTest {
             case 14 -> new RoomCommand.LeaveOut(seat);
             case 15 ->
                     new RoomCommand.Report(
-                            seat, "key", room.run(), room.turn().problem(), draw.between(0, 1) == 0);
+                            seat,
+                            "key",
+                            room.run(),
+                            room.turn().problem(),
+                            draw.between(0, 1) == 0);
             case 16, 17, 18, 19 ->
                     new RoomCommand.TakeTurn(
-                            Turn.Move.values()[draw.between(0, 3)],
+                            draw.oneOf(List.of(Turn.Move.values())),
                             Math.max(0, room.turn().problem() + draw.between(0, 1)),
                             at);
             default ->

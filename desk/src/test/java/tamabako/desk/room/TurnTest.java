@@ -166,7 +166,11 @@ class TurnTest {
 
     @Test
     void aTabletThatShowsByItselfAnswersWhenItsLastNumberCanBeOut() {
-        room = RoomState.open("room", "K7QM29", Lesson.setup(9, Lesson.shown(2, Activity.Screen.TABLETS)));
+        room =
+                RoomState.open(
+                        "room",
+                        "K7QM29",
+                        Lesson.setup(9, Lesson.shown(2, Activity.Screen.TABLETS)));
         sit(2);
         move(Move.BEGIN, 0, 1_000);
         long out = 1_000 + 3_000 + 2 * 500 + 350;
@@ -190,7 +194,9 @@ class TurnTest {
 
     @Test
     void aShowingOnTheProjectorIsAnsweredWhenTheProjectorSaysSo() {
-        room = RoomState.open("room", "K7QM29", Lesson.setup(9, Lesson.shown(2, Activity.Screen.BOARD)));
+        room =
+                RoomState.open(
+                        "room", "K7QM29", Lesson.setup(9, Lesson.shown(2, Activity.Screen.BOARD)));
         sit(1);
         move(Move.BEGIN, 0, 0);
         assertThat(answer(1, 0, "46", 600_000)).isEqualTo(EARLY);

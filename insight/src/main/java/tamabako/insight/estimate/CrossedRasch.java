@@ -44,9 +44,7 @@ public final class CrossedRasch {
     public static Optional<Fit> by(Features features, AnswerSums sums) {
         CrossedAnswers answers = new CrossedAnswers(features, sums);
         int effects = features.each();
-        RealVector start = new ArrayRealVector(effects + 2);
-        start.setEntry(effects, 1);
-        start.setEntry(effects + 1, 0.5);
+        RealVector start = start(features, sums).append(0.5);
         return Newton.climb(new Differences(answers::logLikelihood), start)
                 .map(peak -> fit(peak, effects, answers, peak.point()));
     }
@@ -55,11 +53,22 @@ public final class CrossedRasch {
     static Optional<Fit> withoutError(Features features, AnswerSums sums) {
         CrossedAnswers answers = new CrossedAnswers(features, sums);
         int effects = features.each();
-        RealVector start = new ArrayRealVector(effects + 1);
-        start.setEntry(effects, 1);
         Differences curve = new Differences(point -> answers.logLikelihood(point.append(0)));
-        return Newton.climb(curve, start)
+        return Newton.climb(curve, start(features, sums))
                 .map(peak -> fit(peak, effects, answers, peak.point().append(0)));
+    }
+
+    /// Effects and the spread of abilities as [MarginalRasch] has them, which is not far.
+    private static RealVector start(Features features, AnswerSums sums) {
+        return MarginalRasch.by(features, sums)
+                .map(fit -> {
+                    RealVector point = new ArrayRealVector(features.each());
+                    for (int i = 0; i < features.each(); i++) {
+                        point.setEntry(i, fit.difficulties().effects().get(i).value());
+                    }
+                    return point.append(fit.spread().value());
+                })
+                .orElseGet(() -> new ArrayRealVector(features.each()).append(1));
     }
 
     private static Fit fit(Peak peak, int effects, CrossedAnswers answers, RealVector point) {

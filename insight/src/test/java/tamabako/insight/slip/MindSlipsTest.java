@@ -12,6 +12,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tamabako.insight.simulation.Fate;
+import tamabako.insight.simulation.MindPupil;
 import tamabako.problems.Column;
 import tamabako.problems.Mode;
 import tamabako.problems.Product;
@@ -60,6 +62,45 @@ class MindSlipsTest {
         Finding finding = FINDER.find(SlipFinderTest.in(mode, sum), written);
 
         assertThat(finding.slips().getFirst().kind().word()).isEqualTo(kind);
+    }
+
+    /// A pupil who works in the head is simulated with one slip somewhere, apart from the finder.
+    @Test
+    void everySlipOfASimulatedPupilIsAmongThoseFound() {
+        Set<SlipKind> met = EnumSet.noneOf(SlipKind.class);
+        forSeeds(
+                60,
+                draw -> {
+                    List<Long> rows = new ArrayList<>();
+                    for (int i = 0; i < 5; i++) {
+                        long row = draw.whole(draw.between(1, 3)).longValueExact();
+                        boolean minus = draw.chance(3, 10) && total(rows) >= row;
+                        rows.add(minus ? -row : row);
+                    }
+                    boolean called = draw.chance(1, 2);
+                    Terms terms = Terms.PLAIN.withMode(called ? Mode.CALLED : Mode.MENTAL);
+                    Column column =
+                            new Column("1", rows.stream().map(BigDecimal::valueOf).toList(), terms);
+                    EventTable table = EventTable.of(column);
+                    Fate none = Fate.kind();
+                    assertThat(MindPupil.writes(rows, called, none)).isEqualTo(total(rows));
+
+                    for (int i = 0; i < none.occasions().size(); i++) {
+                        Fate.Occasion occasion = none.occasions().get(i);
+                        long written = MindPupil.writes(rows, called, Fate.at(i));
+                        if (written != total(rows)) {
+                            met.add(occasion.kind());
+                            assertThat(Naming.isAmong(occasion, table, written))
+                                    .as("%s, %s wrote %d", occasion, rows, written)
+                                    .isTrue();
+                        }
+                    }
+                });
+        assertThat(met).containsAll(OF_THE_HEAD).doesNotContainAnyElementsOf(OF_BEADS);
+    }
+
+    private static long total(List<Long> rows) {
+        return rows.stream().mapToLong(Long::longValue).sum();
     }
 
     @Test

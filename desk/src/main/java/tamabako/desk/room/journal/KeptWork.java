@@ -114,7 +114,11 @@ final class KeptWork {
                         kept.map(work -> work.answered(answers))
                                 .orElseGet(() ->
                                         new Work(
-                                                identity, round.sheet(), pupil(seat), at, answers)));
+                                                identity,
+                                                round.sheet(),
+                                                pupil(seat),
+                                                at,
+                                                answers)));
     }
 
     /// The identity under which a seat's work of this run is kept.

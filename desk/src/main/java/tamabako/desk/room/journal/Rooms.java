@@ -134,9 +134,9 @@ public final class Rooms implements PupilTraces, AutoCloseable {
         }
     }
 
-    /// Takes everything of a pupil out of the open rooms: the name among those who are expected, the
-    /// seat, and what it answered, also where it was written down before. The other programs over
-    /// the same database do the same as soon as they hear of it.
+    /// Takes everything of a pupil out of the open rooms: the name among those who are expected,
+    /// the seat, and what it answered, also where it was written down before. The other programs
+    /// over the same database do the same as soon as they hear of it.
     @Override
     public void erase(String pupilId) {
         all().forEach(room -> ask(room.id(), new RoomCommand.Forget(pupilId)));

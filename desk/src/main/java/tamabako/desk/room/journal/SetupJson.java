@@ -19,8 +19,8 @@ import tamabako.problems.Column;
 import tamabako.problems.Problem;
 import tamabako.problems.json.ProblemJson;
 import tamabako.problems.marking.WritingRules;
-import tamabako.voice.script.CallWish;
 import tamabako.voice.number.Wording;
+import tamabako.voice.script.CallWish;
 import tamabako.voice.sound.Pace;
 
 /// What a room was opened with, as JSON. Problems stand in it as the documented format writes them.
@@ -116,10 +116,7 @@ final class SetupJson {
 
     private static ShownLine line(Activity.Shown shown) {
         return new ShownLine(
-                shown.pace().period(),
-                shown.look().name(),
-                shown.anySize(),
-                shown.screen().name());
+                shown.pace().period(), shown.look().name(), shown.anySize(), shown.screen().name());
     }
 
     static Setup read(String text) {

@@ -1,25 +1,27 @@
 package tamabako.desk.room.live;
 
-import java.io.IOException;
-import java.io.OutputStream;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
-import java.util.function.Supplier;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import tamabako.desk.web.Outlet;
+import tamabako.desk.web.Telling;
 
 /// Messages that all listeners of one audience get, in one order.
 public final class Broadcast {
 
-    /// A line that says nothing goes out so often, so that both ends notice a dead connection.
-    private static final long BEAT = TimeUnit.SECONDS.toNanos(20);
+    /// Where nothing was said for so long, a line that says nothing goes out, so that both ends
+    /// notice a dead connection.
+    private static final long QUIET = TimeUnit.SECONDS.toNanos(20);
 
     /// A listener so many messages behind is let go; its page asks for the state and comes again.
     private static final long FARTHEST = 1_000;
 
     private final Set<Listener> listeners = ConcurrentHashMap.newKeySet();
     private volatile Link last = new Link(0, SseText.BEAT);
+    private volatile long lastSaid = System.nanoTime();
 
     /// A message in the chain. Whoever stands on it has sent it.
     private static final class Link {
@@ -38,12 +40,24 @@ public final class Broadcast {
         Link link = new Link(last.number + 1, bytes);
         last.next = link;
         last = link;
-        listeners.forEach(Listener::wake);
+        lastSaid = System.nanoTime();
+        for (Listener listener : listeners) {
+            listener.hear(link.number);
+        }
+    }
+
+    /// Says the line that says nothing, if nothing else was said for a while.
+    public void beat() {
+        if (System.nanoTime() - lastSaid >= QUIET) {
+            say(SseText.BEAT);
+        }
     }
 
     /// Somebody who listens from now on.
-    public Listener join() {
-        Listener listener = new Listener();
+    ///
+    /// @param leaving is told when the listener goes, once
+    public Listener join(Outlet out, Consumer<Listener> leaving) {
+        Listener listener = new Listener(out, leaving);
         listeners.add(listener);
         return listener;
     }
@@ -59,18 +73,33 @@ public final class Broadcast {
     }
 
     /// One connection that listens.
-    public final class Listener implements AutoCloseable {
+    public final class Listener implements Telling, AutoCloseable {
 
-        private Link at = last;
-        private volatile @Nullable Thread thread;
+        private final Outlet out;
+        private final Consumer<Listener> leaving;
+        private volatile Link at = last;
+        private volatile byte @Nullable [] first;
         private volatile boolean poked;
         private volatile boolean replaced;
         private volatile boolean closed;
 
+        private Listener(Outlet out, Consumer<Listener> leaving) {
+            this.out = out;
+            this.leaving = leaving;
+        }
+
+        /// Begins to tell.
+        ///
+        /// @param greeting comes before anything else, and has to be newer than the listener
+        public void begin(byte[] greeting) {
+            first = greeting;
+            out.tell(this);
+        }
+
         /// Tells this listener alone that its page has to ask for the state.
         public void poke() {
             poked = true;
-            wake();
+            out.wake();
         }
 
         /// Tells this listener that another one took its place, and lets it go.
@@ -79,67 +108,53 @@ public final class Broadcast {
             close();
         }
 
-        private void wake() {
-            Thread waiting = thread;
-            if (waiting != null) {
-                LockSupport.unpark(waiting);
+        private void hear(long number) {
+            if (number - at.number > FARTHEST) {
+                out.cut();
+            } else {
+                out.wake();
             }
-        }
-
-        /// Sends what is told until the other end goes or [#close] is called; blocks the thread,
-        /// which should be a virtual one.
-        ///
-        /// @param first is made now and sent before anything else
-        /// @throws IOException if the other end is gone
-        public void send(Supplier<byte[]> first, OutputStream out) throws IOException {
-            thread = Thread.currentThread();
-            out.write(first.get());
-            out.flush();
-            long beat = System.nanoTime() + BEAT;
-            boolean last = false;
-            while (!last) {
-                last = closed;
-                boolean sent = sendNews(out);
-                long now = System.nanoTime();
-                if (!sent && now >= beat) {
-                    out.write(SseText.BEAT);
-                    sent = true;
-                }
-                if (sent) {
-                    out.flush();
-                    beat = now + BEAT;
-                } else if (!last) {
-                    LockSupport.parkNanos(beat - now);
-                }
-            }
-        }
-
-        private boolean sendNews(OutputStream out) throws IOException {
-            boolean sent = replaced;
-            if (replaced) {
-                out.write(SseText.REPLACED);
-            }
-            if (poked) {
-                poked = false;
-                out.write(SseText.LOOK);
-                sent = true;
-            }
-            for (Link next = at.next; next != null; next = next.next) {
-                out.write(next.bytes);
-                at = next;
-                sent = true;
-            }
-            if (last.number - at.number > FARTHEST) {
-                close();
-            }
-            return sent;
         }
 
         @Override
+        public Optional<byte[]> next() {
+            byte[] greeting = first;
+            if (greeting != null) {
+                first = null;
+                return Optional.of(greeting);
+            }
+            if (replaced) {
+                replaced = false;
+                return Optional.of(SseText.REPLACED);
+            }
+            if (poked) {
+                poked = false;
+                return Optional.of(SseText.LOOK);
+            }
+            Link next = at.next;
+            if (next == null) {
+                return Optional.empty();
+            }
+            at = next;
+            return Optional.of(next.bytes);
+        }
+
+        @Override
+        public boolean isOver() {
+            return closed;
+        }
+
+        @Override
+        public void gone() {
+            listeners.remove(this);
+            leaving.accept(this);
+        }
+
+        /// Lets it go when it has heard what was said so far.
+        @Override
         public void close() {
             closed = true;
-            listeners.remove(this);
-            wake();
+            out.wake();
         }
     }
 }

@@ -1,7 +1,5 @@
 package tamabako.desk.room.live;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +11,7 @@ import tamabako.desk.room.RoomEvent;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.journal.Change;
 import tamabako.desk.room.journal.Rooms;
+import tamabako.desk.web.Outlet;
 
 /// Tells everybody who looks at a room through this program what is kept there.
 public final class Live implements AutoCloseable {
@@ -129,13 +128,13 @@ public final class Live implements AutoCloseable {
     }
 
     /// Sends a seat what it has to know until its tablet goes.
-    public void sit(String room, int seat, OutputStream out) throws IOException {
+    public void sit(String room, int seat, Outlet out) {
         live(room).sit(seat, () -> now(room), out);
     }
 
     /// Sends a board what it has to know until it goes.
-    public void look(String room, OutputStream out) throws IOException {
-        live(room).look(() -> SseText.LOOK, out);
+    public void look(String room, Outlet out) {
+        live(room).look(out);
     }
 
     private byte[] now(String room) {

@@ -1,11 +1,10 @@
 package tamabako.desk.room.live;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
+import tamabako.desk.web.Outlet;
 
 /// Whoever looks at one room through this program.
 final class LiveRoom {
@@ -20,27 +19,29 @@ final class LiveRoom {
         return seats;
     }
 
-    void sit(int seat, Supplier<byte[]> first, OutputStream out) throws IOException {
-        try (Broadcast.Listener listener = seats.join()) {
-            seen.put(seat, true);
-            Broadcast.Listener before = bySeat.put(seat, listener);
-            if (before != null) {
-                before.replace();
-            }
-            news.set(true);
-            try {
-                listener.send(first, out);
-            } finally {
-                bySeat.remove(seat, listener);
-                news.set(true);
-            }
+    void sit(int seat, Supplier<byte[]> first, Outlet out) {
+        Broadcast.Listener listener = seats.join(out, left -> leave(seat, left));
+        seen.put(seat, true);
+        Broadcast.Listener before = bySeat.put(seat, listener);
+        if (before != null) {
+            before.replace();
+        }
+        news.set(true);
+        try {
+            listener.begin(first.get());
+        } catch (RuntimeException failed) {
+            listener.gone();
+            throw failed;
         }
     }
 
-    void look(Supplier<byte[]> first, OutputStream out) throws IOException {
-        try (Broadcast.Listener listener = boards.join()) {
-            listener.send(first, out);
-        }
+    private void leave(int seat, Broadcast.Listener listener) {
+        bySeat.remove(seat, listener);
+        news.set(true);
+    }
+
+    void look(Outlet out) {
+        boards.join(out, _ -> {}).begin(SseText.LOOK);
     }
 
     void poke(int seat) {
@@ -55,11 +56,13 @@ final class LiveRoom {
         news.set(true);
     }
 
-    /// Tells the boards, if there is anything new.
+    /// Tells the boards, if there is anything new, and keeps everybody awake.
     void beat() {
         if (news.getAndSet(false)) {
             boards.say(SseText.LOOK);
         }
+        seats.beat();
+        boards.beat();
     }
 
     /// Whether the tablet of a seat was here and is gone.

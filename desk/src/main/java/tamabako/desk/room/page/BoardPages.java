@@ -46,7 +46,8 @@ final class BoardPages {
     /// Slips are for the class only where right and wrong are.
     private BoardView view(Request request, RoomState room) {
         List<SlipGroup> groups = room.marksShown() ? slips.of(room, request.words()) : List.of();
-        RoomView view = RoomView.of(
+        RoomView view =
+                RoomView.of(
                         room,
                         live,
                         groups,

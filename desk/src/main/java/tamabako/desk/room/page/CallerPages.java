@@ -79,7 +79,8 @@ final class CallerPages {
     private CallerView view(Request request, Call call) {
         RoomState room = call.room();
         String sound = "/room/" + room.id() + "/call/sound?n=";
-        String json = call.plan().json(request.words(), sound, Math.max(0, first(room.turn(), call)));
+        String json =
+                call.plan().json(request.words(), sound, Math.max(0, first(room.turn(), call)));
         return new CallerView(teacher.view(request, room), room.run(), json, notes(room));
     }
 

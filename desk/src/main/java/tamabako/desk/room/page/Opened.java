@@ -208,8 +208,7 @@ final class Opened {
         List<Column> columns = renamed(plan.columns(), Mode.CALLED);
         String title = words.say("room.called.title");
         Calling calling =
-                new Calling(
-                        plan.language(), plan.wish(), plan.paces(), Contest.of(plan.round()));
+                new Calling(plan.language(), plan.wish(), plan.paces(), Contest.of(plan.round()));
         return new Round(
                 title,
                 keep(title, List.copyOf(columns)).id(),

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
+import tamabako.desk.room.Contest;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.RoomState;
-import tamabako.desk.room.Contest;
 import tamabako.desk.room.Seat;
 import tamabako.desk.room.Tally;
 import tamabako.desk.room.live.Live;
@@ -105,9 +105,7 @@ public record RoomView(
                 rows,
                 room.seats().present().count(),
                 room.seats().present().filter(Seat::handedIn).count(),
-                room.setup().pupils().stream()
-                        .filter(one -> !one.equals(Expected.NOBODY))
-                        .toList(),
+                room.setup().pupils().stream().filter(one -> !one.equals(Expected.NOBODY)).toList(),
                 slips,
                 room.current().activity().inTurn()
                         ? Optional.of(TurnView.of(room, language))

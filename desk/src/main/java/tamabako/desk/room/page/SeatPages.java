@@ -61,11 +61,20 @@ final class SeatPages {
         return withSeat(
                 request,
                 (room, seat) ->
-                        Reply.page("room/seat.jte", Map.of("seat", SeatView.of(room, seat, live, request.words().language()))));
+                        Reply.page(
+                                "room/seat.jte",
+                                Map.of(
+                                        "seat",
+                                        SeatView.of(
+                                                room, seat, live, request.words().language()))));
     }
 
     Reply state(Request request) {
-        return withSeat(request, (room, seat) -> Reply.json(SeatView.of(room, seat, live, request.words().language()).state()));
+        return withSeat(
+                request,
+                (room, seat) ->
+                        Reply.json(
+                                SeatView.of(room, seat, live, request.words().language()).state()));
     }
 
     /// The problems, which nobody sees before the round begins, and never their answers.

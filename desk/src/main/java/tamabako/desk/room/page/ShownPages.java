@@ -1,5 +1,8 @@
 package tamabako.desk.room.page;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.room.Activity;
@@ -13,9 +16,6 @@ import tamabako.desk.showing.Seats;
 import tamabako.desk.web.Reply;
 import tamabako.problems.Column;
 import tamabako.records.ClassBook;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.math.BigDecimal;
 
 /// The numbers that are shown, for whichever screen shows them; nobody gets them before the teacher
 /// begins.
@@ -33,9 +33,8 @@ final class ShownPages {
     Reply forBoard(RoomState room) {
         Optional<Activity.Shown> shown =
                 begun(room).filter(one -> one.screen() == Activity.Screen.BOARD);
-        return shown.map(one ->
-                        Reply.json(
-                                json(room, one, one.pace(), Seats.kept(book.settings()))))
+        return shown.map(
+                        one -> Reply.json(json(room, one, one.pace(), Seats.kept(book.settings()))))
                 .orElseGet(() -> Reply.trouble(404, "nowhere"));
     }
 

@@ -100,8 +100,7 @@ final class TeacherPages {
     }
 
     private static Optional<RoomCommand> turn(Fields form, Turn.Move move, long now) {
-        return number(form, "problem")
-                .map(problem -> new RoomCommand.TakeTurn(move, problem, now));
+        return number(form, "problem").map(problem -> new RoomCommand.TakeTurn(move, problem, now));
     }
 
     /// The buttons that are for one seat.

@@ -47,8 +47,7 @@ public record TurnView(
                 at + 1,
                 activity.answers(),
                 activity.word(),
-                activity instanceof Activity.Shown shown
-                        && shown.screen() == Activity.Screen.BOARD,
+                activity instanceof Activity.Shown shown && shown.screen() == Activity.Screen.BOARD,
                 room.run(),
                 at < 0 ? "before" : step(room).word(),
                 turn.times(),

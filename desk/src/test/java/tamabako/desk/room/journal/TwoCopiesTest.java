@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
+import tamabako.desk.BookServer;
 import tamabako.desk.room.Decision;
 import tamabako.desk.room.Lesson;
 import tamabako.desk.room.Phase;
@@ -29,7 +30,7 @@ class TwoCopiesTest {
 
     private static final Clock CLOCK = Clock.systemUTC();
 
-    private final TestServer server = new TestServer();
+    private final BookServer server = new BookServer();
     private final ClassBook oneBook = ClassBook.open(server.database());
     private final ClassBook otherBook = ClassBook.open(server.database());
     private final Rooms one = new Rooms(oneBook, CLOCK);

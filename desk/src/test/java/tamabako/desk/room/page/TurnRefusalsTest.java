@@ -182,7 +182,9 @@ class TurnRefusalsTest {
         RoomState room = room(Lesson.called(3));
         Tablet mei = sit(room, "Mei");
         for (String button : List.of("begin", "open", "reveal", "spoil")) {
-            assertThat(mei.post("/room/" + room.id() + "/do", "do", button, "problem", "0").statusCode())
+            assertThat(
+                            mei.post("/room/" + room.id() + "/do", "do", button, "problem", "0")
+                                    .statusCode())
                     .isEqualTo(403);
         }
         for (String page : List.of("/call", "/call/part", "/call/sound?n=1")) {

@@ -1,15 +1,18 @@
-package tamabako.desk.room.journal;
+package tamabako.desk;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import tamabako.records.Database;
 
-/// A PostgreSQL server for one test.
-public final class TestServer implements AutoCloseable {
+/// A PostgreSQL server for one test, with as many databases as are asked for.
+public final class BookServer implements AutoCloseable {
 
     private final EmbeddedPostgres server;
 
-    public TestServer() {
+    public BookServer() {
         try {
             server =
                     EmbeddedPostgres.builder()
@@ -27,7 +30,18 @@ public final class TestServer implements AutoCloseable {
         }
     }
 
-    /// Its database.
+    /// A new database of that name, as a person writes its address.
+    public String make(String name) {
+        try (Connection connection = server.getPostgresDatabase().getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute("create database " + name);
+        } catch (SQLException failed) {
+            throw new IllegalStateException(failed);
+        }
+        return "postgresql://postgres@localhost:%d/%s".formatted(server.getPort(), name);
+    }
+
+    /// The database that every server has from the beginning.
     public Database database() {
         String url = "jdbc:postgresql://localhost:" + server.getPort() + "/postgres";
         return new Database.Server(url, "postgres", new Database.Password.None());

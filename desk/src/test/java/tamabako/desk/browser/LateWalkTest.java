@@ -1,0 +1,58 @@
+package tamabako.desk.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tamabako.records.Work;
+
+/// A tablet that loses the network in one round and comes back in the next.
+class LateWalkTest {
+
+    /// Browsers note a lost network as trouble, so this page is only painted.
+    private static final Path PICTURE = Path.of("target", "screenshots", "en-390-later-tablet.png");
+
+    @TempDir private Path folder = Path.of("");
+
+    @Test
+    void whatWasWrittenWithoutANetworkIsHandedInInTheNextRound() {
+        try (RoomClass room = new RoomClass(folder)) {
+            String code = room.open("one", "5");
+            Scene away = room.sit(6, code, 390);
+            Page page = away.page();
+            room.press("start");
+            assertThat(page.locator(".seat-pad")).isVisible();
+            page.context().setOffline(true);
+            for (int i = 0; i < 2; i++) {
+                page.locator("#answer-" + i).fill(RoomClass.RIGHT.get(i));
+                page.locator("#answer-" + i).press("Enter");
+            }
+            assertThat(page.locator(".seat-status")).containsText("2 to be sent");
+            room.press("end");
+            room.press("repeat");
+            room.press("start");
+            assertThat(room.desk().book().work().of("PUPIL6")).isEmpty();
+
+            page.context().setOffline(false);
+            assertThat(page.locator(".seat-status")).containsText("are with your teacher");
+            assertThat(page.locator("#answer-0")).hasValue("");
+            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURE));
+            Page teacher = room.teacher.page();
+            assertThat(teacher.locator(".asks")).containsText("2 answers came after");
+            room.teacher.look("later");
+            page.reload();
+            assertThat(teacher.locator(".asks")).containsText("2 answers came after");
+            room.press("admit-late");
+            assertThat(teacher.locator(".asks")).hasCount(0);
+
+            List<Work> work = room.desk().book().work().of("PUPIL6");
+            assertThat(work).hasSize(1);
+            assertThat(work.getFirst().right()).isEqualTo(2);
+            away.close();
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/// Event streams.
+@NullMarked
+package tamabako.desk.room.live;
+
+import org.jspecify.annotations.NullMarked;
