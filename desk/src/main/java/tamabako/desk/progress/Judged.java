@@ -8,7 +8,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import tamabako.insight.mastery.Demand;
 import tamabako.insight.mastery.MasteryTally;
 import tamabako.insight.mastery.PupilMastery;
+import tamabako.insight.mastery.SlipPosterior;
 import tamabako.insight.pace.PupilPace;
+import tamabako.insight.plan.Lacks;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilSlips;
 import tamabako.insight.readiness.Readiness;
@@ -25,6 +27,7 @@ import tamabako.problems.Attempt;
 /// @param slips of work on the frame, or in the head where there is none on the frame
 /// @param pace of the same
 /// @param standing for forecasts
+/// @param lacks for plans
 /// @param forecasts those that were asked for so far, by what was asked
 record Judged(
         Gathered gathered,
@@ -32,6 +35,7 @@ record Judged(
         PupilSlips slips,
         PupilPace pace,
         Standing standing,
+        Lacks lacks,
         Map<String, List<Readiness>> forecasts) {
 
     /// Judges the work of one pupil.
@@ -55,7 +59,17 @@ record Judged(
                 in.slips().told(known.slips(), manner.shipped()),
                 in.pace().told(known.pace()),
                 standing(gathered.attempts(), tables),
+                new Lacks(
+                        posterior(gathered, general, Manner.FRAME),
+                        posterior(gathered, general, Manner.MIND)),
                 new ConcurrentHashMap<>());
+    }
+
+    private static SlipPosterior posterior(
+            Gathered gathered, Map<Manner, InGeneral> general, Manner manner) {
+        MasteryTally tally = gathered.in(manner).mastery();
+        InGeneral known = general.getOrDefault(manner, InGeneral.shipped(manner));
+        return tally.told(known.mastery(), Demand.of(tally)).posterior();
     }
 
     private static Standing standing(List<Attempt> attempts, EventTables tables) {
