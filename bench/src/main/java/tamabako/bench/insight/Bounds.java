@@ -95,7 +95,10 @@ final class Bounds {
             long second = chance.nextLong(100, 1_000);
             Product product =
                     new Product(
-                            "1", BigDecimal.valueOf(first), BigDecimal.valueOf(second), Terms.PLAIN);
+                            "1",
+                            BigDecimal.valueOf(first),
+                            BigDecimal.valueOf(second),
+                            Terms.PLAIN);
             ask(bound, product, fate -> ProductPupil.writes(first, second, fate));
         }
         return bound;
@@ -144,10 +147,7 @@ final class Bounds {
     }
 
     private static void ask(
-            SingleBound bound,
-            Problem problem,
-            Rates rates,
-            Function<Fate, OptionalLong> pupil) {
+            SingleBound bound, Problem problem, Rates rates, Function<Fate, OptionalLong> pupil) {
         EventTable table = EventTable.of(problem);
         bound.ask(
                 fate -> pupil.apply(fate).stream().boxed().findAny(),

@@ -75,9 +75,7 @@ final class FreeSlips {
         reached.note(finding.explained() > 0);
         calibration.note(
                 Math.min(1, diagnosis.slips().of(named)),
-                named == SlipKind.NONE_KNOWN
-                        ? fate.slips() > 1
-                        : fate.fallen().contains(named));
+                named == SlipKind.NONE_KNOWN ? fate.slips() > 1 : fate.fallen().contains(named));
         if (fate.slips() == 1) {
             oneSlip.note(ranked, fate.fallen().iterator().next());
         } else {

@@ -19,8 +19,8 @@ import tamabako.insight.slip.Slip;
 import tamabako.insight.slip.SlipFinder;
 import tamabako.insight.slip.SlipKind;
 
-/// What it is worth to know a pupil: new wrong answers of one slip are judged by the rates of pupils
-/// in general, by the pupil's own as learned from earlier answers, and by the true ones.
+/// What it is worth to know a pupil: new wrong answers of one slip are judged by the rates of
+/// pupils in general, by the pupil's own as learned from earlier answers, and by the true ones.
 final class OwnRates {
 
     private static final int NEW = 10;
@@ -60,8 +60,7 @@ final class OwnRates {
             OptionalLong written = ColumnPupil.writes(rows, Fate.by(rates, chance, Habit.NONE));
             if (written.isPresent()) {
                 EventTable table = EventTable.of(ColumnPlan.column(rows));
-                SlipFinder.evidence(table, Long.toString(written.getAsLong()))
-                        .ifPresent(seen::add);
+                SlipFinder.evidence(table, Long.toString(written.getAsLong())).ifPresent(seen::add);
                 wrong += seen.getLast().right() ? 0 : 1;
             }
         }
@@ -93,8 +92,8 @@ final class OwnRates {
         return finding.slips().stream().map(Slip::kind).toList();
     }
 
-    /// Rates drawn from a Dirichlet distribution around those of `prior`: the shares of the kinds in
-    /// a pupil's slips vary, the number of slips does not.
+    /// Rates drawn from a Dirichlet distribution around those of `prior`: the shares of the kinds
+    /// in a pupil's slips vary, the number of slips does not.
     ///
     /// @param concentration the higher, the closer to the prior
     static Rates dirichlet(

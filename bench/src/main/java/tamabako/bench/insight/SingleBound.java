@@ -30,8 +30,8 @@ final class SingleBound {
 
     /// Tries one problem.
     ///
-    /// @param pupil what is seen of a pupil of this fate: the answer, or totals with it; empty where
-    ///   the pupil is stuck
+    /// @param pupil what is seen of a pupil of this fate: the answer, or totals with it; empty
+    ///   where the pupil is stuck
     /// @param rates the rates by which pupils slip
     /// @param judge the kinds named for what is seen, likeliest first
     <T> void ask(
@@ -44,10 +44,9 @@ final class SingleBound {
             pupil.apply(Fate.at(i))
                     .filter(wrong -> !wrong.equals(right))
                     .map(wrong -> seen.computeIfAbsent(wrong, _ -> new double[KINDS.size()]))
-                    .ifPresent(
-                            chances ->
-                                    chances[KINDS.indexOf(occasion.kind())] +=
-                                            occasion.weight() * rates.of(occasion.kind()));
+                    .ifPresent(chances ->
+                            chances[KINDS.indexOf(occasion.kind())] +=
+                                    occasion.weight() * rates.of(occasion.kind()));
         }
         seen.forEach((wrong, chances) -> note(chances, judge.apply(wrong)));
     }
@@ -59,8 +58,7 @@ final class SingleBound {
                         .sorted(Comparator.reverseOrder())
                         .mapToDouble(chance -> chance)
                         .toArray();
-        double[] ours =
-                named.stream().mapToDouble(kind -> chances[KINDS.indexOf(kind)]).toArray();
+        double[] ours = named.stream().mapToDouble(kind -> chances[KINDS.indexOf(kind)]).toArray();
         all += Arrays.stream(chances).sum();
         bestFirst += best[0];
         bestThree += Arrays.stream(best).limit(THREE).sum();

@@ -66,7 +66,8 @@ public class SlipBenchmark {
         }
         if (known < 0.9 * reworking.answers().size()) {
             throw new IllegalStateException(
-                    "Of %d answers the finder knows %d.".formatted(reworking.answers().size(), known));
+                    "Of %d answers the finder knows %d."
+                            .formatted(reworking.answers().size(), known));
         }
         while (answers.size() < CLASS) {
             Fate fate = Fate.by(Rates.shipped(), chance, Habit.NONE);
@@ -112,8 +113,8 @@ public class SlipBenchmark {
         return EventTable.of(column);
     }
 
-    /// The peer: which pairs lead to an answer, by working the column again with one first slip in a
-    /// hundred and each second slip after it; the whole takes a hundred times as long.
+    /// The peer: which pairs lead to an answer, by working the column again with one first slip in
+    /// a hundred and each second slip after it; the whole takes a hundred times as long.
     @Benchmark
     public int hundredthOfPairsWorkedAgain() {
         turn = (turn + 1) % EVERY;

@@ -115,16 +115,29 @@ public final class SlipValidation {
         row(OwnRates.head());
         for (ColumnPlan plan : PLANS.subList(0, 2)) {
             for (double share : new double[] {0.5, 0.7}) {
-                own(plan, pupils, "main slip " + share, (typical, chance) -> {
-                    List<SlipKind> kinds = MainSlips.kinds(typical);
-                    SlipKind main = kinds.get(chance.nextInt(kinds.size()));
-                    return MainSlips.withShare(Rates.shipped(), typical, main, share);
-                });
+                own(
+                        plan,
+                        pupils,
+                        "main slip " + share,
+                        (typical, chance) -> {
+                            List<SlipKind> kinds = MainSlips.kinds(typical);
+                            SlipKind main = kinds.get(chance.nextInt(kinds.size()));
+                            return MainSlips.withShare(Rates.shipped(), typical, main, share);
+                        });
             }
-            own(plan, pupils, "Dirichlet around R", (typical, chance) ->
-                    OwnRates.dirichlet(typical, Rates.shipped(), CONCENTRATION, chance));
-            own(plan, pupils, "Dirichlet around U", (typical, chance) ->
-                    OwnRates.dirichlet(typical, Priors.even(typical), CONCENTRATION, chance));
+            own(
+                    plan,
+                    pupils,
+                    "Dirichlet around R",
+                    (typical, chance) ->
+                            OwnRates.dirichlet(typical, Rates.shipped(), CONCENTRATION, chance));
+            own(
+                    plan,
+                    pupils,
+                    "Dirichlet around U",
+                    (typical, chance) ->
+                            OwnRates.dirichlet(
+                                    typical, Priors.even(typical), CONCENTRATION, chance));
         }
     }
 

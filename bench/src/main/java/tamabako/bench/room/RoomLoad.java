@@ -3,12 +3,15 @@ package tamabako.bench.room;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
 /// The same rounds on the desk, on Undertow and on Javalin, one after another in one run: `RoomLoad
-/// [SEATS...]`, 1,000 and 5,000 where nothing is said.
+/// [SEATS...] [SERVERS...]`, 1,000 and 5,000 seats and all three where nothing is said. All virtual
+/// machines have the options with which the desk is started, but for a server named with `-plain`
+/// behind it, such as `javalin-plain`, which has none that spares memory.
 ///
 /// Each seat listens on one connection and sends on another. In each round the teacher starts; the
 /// seats answer twice within 4 s; half-way the teacher pauses and goes on; then the round is
@@ -16,6 +19,8 @@ import java.util.Locale;
 /// memory is that of the server's process after a collection, before the first seat and with every
 /// seat there.
 public final class RoomLoad {
+
+    private static final List<String> SERVERS = List.of("desk", "undertow", "javalin");
 
     private static final int EVENTS_A_ROUND = 4;
 
@@ -34,22 +39,21 @@ public final class RoomLoad {
                         .toList();
         List<String> servers =
                 Arrays.stream(arguments).filter(word -> word.matches("[a-z-]+")).toList();
-        System.out.println("load before: " + Files.readString(Path.of("/proc/loadavg")).strip());
-        System.out.println(
-                "| seats | server | fan-out p50 ms | p99 ms | answer p50 ms | p99 ms | empty MB | memory MB | heap MB |"
-                        + " answers sent | acknowledged | kept | twice |");
-        System.out.println(
-                "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        System.out.println(LoadRow.HEAD);
+        List<String> ratios = new ArrayList<>();
         for (int seats : sizes.isEmpty() ? List.of(1_000, 5_000) : sizes) {
-            for (String server :
-                    servers.isEmpty() ? List.of("desk", "undertow", "javalin") : servers) {
-                System.out.println(run(server, seats, seats > 2_000 ? 3 : 5));
+            List<LoadRow> rows = new ArrayList<>();
+            for (String server : servers.isEmpty() ? SERVERS : servers) {
+                LoadRow row = run(server, seats, seats > 2_000 ? 3 : 5);
+                System.out.println(row);
+                rows.add(row);
             }
+            rows.stream().skip(1).forEach(row -> ratios.add(rows.getFirst().beside(row)));
         }
-        System.out.println("load after: " + Files.readString(Path.of("/proc/loadavg")).strip());
+        ratios.forEach(System.out::println);
     }
 
-    private static String run(String name, int seats, int rounds) throws IOException {
+    private static LoadRow run(String name, int seats, int rounds) throws IOException {
         Path folder = Files.createTempDirectory("room-load");
         int events = EVENTS_A_ROUND * rounds;
         try (ServerProcess server = new ServerProcess(name, folder)) {
@@ -61,7 +65,7 @@ public final class RoomLoad {
         }
     }
 
-    private static String run(
+    private static LoadRow run(
             String name, int seats, int rounds, ServerProcess server, Seating seating, long empty)
             throws IOException {
         int events = EVENTS_A_ROUND * rounds;
@@ -89,22 +93,26 @@ public final class RoomLoad {
         long[] fanOut = fanOut(server.events(), seating, events);
         long[] answers = seating.answerTimes.stream().mapToLong(Long::longValue).toArray();
         Arrays.sort(answers);
-        return String.format(
-                Locale.ROOT,
-                "| %,d | %s | %.0f | %.0f | %.0f | %.0f | %d | %d | %d | %d | %d | %s | %s |",
-                seats,
+        return new LoadRow(
                 name,
-                at(fanOut, 0.5),
-                at(fanOut, 0.99),
-                at(answers, 0.5),
-                at(answers, 0.99),
+                seats,
+                times(fanOut),
+                times(answers),
                 empty,
                 Long.parseLong(memory[1]) / 1024,
                 Long.parseLong(memory[2]) / 1024,
-                seating.sent(),
-                seating.acknowledged,
-                check[3],
-                check[4]);
+                String.format(
+                        Locale.ROOT,
+                        "%,d, %,d, %,d, %s",
+                        seating.sent(),
+                        seating.acknowledged,
+                        Long.parseLong(check[3]),
+                        check[4]),
+                Files.readString(Path.of("/proc/loadavg")).split(" ", 2)[0]);
+    }
+
+    private static LoadRow.Times times(long[] sorted) {
+        return new LoadRow.Times(at(sorted, 0.5), at(sorted, 0.99));
     }
 
     private static long[] fanOut(List<Long> kept, Seating seating, int events) {

@@ -17,6 +17,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tamabako.desk.opening.OpenDesk;
 import tamabako.desk.opening.PrivateFolder;
+import tamabako.desk.web.BadEncryption;
+import tamabako.desk.web.Encryption;
 import tamabako.desk.web.Languages;
 import tamabako.desk.web.Words;
 import tamabako.records.RecordsFailure;
@@ -54,6 +56,8 @@ public final class DeskCommand implements Callable<Integer> {
                     "Where it listens; without it 127.0.0.1, which lets only this computer in.")
     private Optional<InetAddress> address = Optional.empty();
 
+    @Mixin private EncryptionOptions encryption = new EncryptionOptions();
+
     @Mixin private BookPlace place = new BookPlace();
 
     @Option(
@@ -84,7 +88,14 @@ public final class DeskCommand implements Callable<Integer> {
             err.println(words.say("start.no-port", port.orElse(USUAL_PORT)));
             return Exit.COULD_NOT_RUN;
         }
-        try (OpenDesk desk = open(where, free.get())) {
+        Optional<Encryption> secret;
+        try {
+            secret = encryption.read();
+        } catch (BadEncryption bad) {
+            err.println(bad.say(words));
+            return Exit.COULD_NOT_RUN;
+        }
+        try (OpenDesk desk = open(new OpenDesk.Place(where, free.get(), secret))) {
             out.println(words.say("start.open", desk.url(), desk.database()));
             desk.setupCode().ifPresent(code -> out.println(words.say("start.setup-code", code)));
             out.flush();
@@ -96,11 +107,11 @@ public final class DeskCommand implements Callable<Integer> {
         }
     }
 
-    private OpenDesk open(InetAddress where, int free) {
+    private OpenDesk open(OpenDesk.Place where) {
         place.folder().ifPresent(PrivateFolder::make);
         return noPassword
-                ? OpenDesk.open(place.database(), demo, where, free)
-                : OpenDesk.guarded(place.database(), demo, where, free);
+                ? OpenDesk.open(place.database(), demo, where)
+                : OpenDesk.guarded(place.database(), demo, where);
     }
 
     /// The words of the computer's own language.

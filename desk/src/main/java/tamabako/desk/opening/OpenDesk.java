@@ -25,6 +25,7 @@ import tamabako.desk.sheet.SheetPages;
 import tamabako.desk.sheet.TemplatePages;
 import tamabako.desk.showing.ShowingPages;
 import tamabako.desk.web.DeskServer;
+import tamabako.desk.web.Encryption;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
 import tamabako.desk.work.WorkPages;
@@ -61,7 +62,7 @@ public final class OpenDesk implements AutoCloseable {
     ///
     /// @throws IllegalArgumentException if others could reach that address
     public static OpenDesk open(Database database, boolean demo, InetAddress address, int port) {
-        return open(database, demo, address, port, true);
+        return open(database, demo, new Place(address, port, Optional.empty()), true);
     }
 
     /// Opens the book in `folder` and starts the server.
@@ -79,7 +80,28 @@ public final class OpenDesk implements AutoCloseable {
     /// @param port the port, 0 for any free one
     /// @throws tamabako.records.RecordsFailure if the book cannot be opened
     public static OpenDesk guarded(Database database, boolean demo, InetAddress address, int port) {
-        return open(database, demo, address, port, false);
+        return guarded(database, demo, new Place(address, port, Optional.empty()));
+    }
+
+    /// Where a desk is reached.
+    ///
+    /// @param address where the server listens
+    /// @param port the port, 0 for any free one
+    /// @param encryption what it is reached by HTTPS with; empty for plain HTTP
+    public record Place(InetAddress address, int port, Optional<Encryption> encryption) {}
+
+    /// Opens the book in `database` and starts the server at that place.
+    ///
+    /// @see #guarded(Database, boolean, InetAddress, int)
+    public static OpenDesk guarded(Database database, boolean demo, Place place) {
+        return open(database, demo, place, false);
+    }
+
+    /// Opens the book in `database` and starts the server at that place, without passwords.
+    ///
+    /// @throws IllegalArgumentException if others could reach that address
+    public static OpenDesk open(Database database, boolean demo, Place place) {
+        return open(database, demo, place, true);
     }
 
     private static Database inFolder(Path folder) {
@@ -88,21 +110,23 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     private static OpenDesk open(
-            Database database,
-            boolean demo,
-            InetAddress address,
-            int port,
-            boolean withoutPasswords) {
+            Database database, boolean demo, Place place, boolean withoutPasswords) {
         ClassBook book = ClassBook.open(database);
         try {
             if (book.isNew() || (demo && !book.hasDemo())) {
                 DemoClass.fill(book, Instant.now());
             }
-            Reach reach = address.isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
+            Reach reach = place.address().isLoopbackAddress() ? Reach.THIS_COMPUTER : Reach.NETWORK;
             Clock clock = Clock.systemUTC();
             AccountDoor door = new AccountDoor(book, reach, withoutPasswords, clock);
             OpenRooms rooms = new OpenRooms(book);
-            DeskServer server = DeskServer.start(address, port, pages(book, door, rooms), door);
+            DeskServer server =
+                    DeskServer.start(
+                            place.address(),
+                            place.port(),
+                            pages(book, door, rooms),
+                            door,
+                            place.encryption());
             return new OpenDesk(book, rooms, server, door);
         } catch (RuntimeException failed) {
             book.close();

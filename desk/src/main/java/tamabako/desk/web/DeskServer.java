@@ -10,6 +10,7 @@ import java.net.UnknownHostException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ExecutorService;
@@ -44,16 +45,19 @@ public final class DeskServer implements AutoCloseable {
     private final ExecutorService visitors;
     private final InetAddress address;
     private final List<Route> routes;
+    private final boolean encrypted;
 
     private DeskServer(
             Undertow server,
             ExecutorService visitors,
             InetAddress address,
-            List<Route> routes) {
+            List<Route> routes,
+            boolean encrypted) {
         this.server = server;
         this.visitors = visitors;
         this.address = address;
         this.routes = List.copyOf(routes);
+        this.encrypted = encrypted;
     }
 
     /// Starts a server without passwords, for whoever sits at this computer.
@@ -76,16 +80,33 @@ public final class DeskServer implements AutoCloseable {
     /// @param pages what it shows
     /// @param door who may come in
     public static DeskServer start(InetAddress address, int port, List<Routes> pages, Door door) {
+        return start(address, port, pages, door, Optional.empty());
+    }
+
+    /// Starts a server.
+    ///
+    /// @param encryption what it is reached by HTTPS with; empty for plain HTTP
+    /// @see #start(InetAddress, int, List, Door)
+    public static DeskServer start(
+            InetAddress address,
+            int port,
+            List<Routes> pages,
+            Door door,
+            Optional<Encryption> encryption) {
         Languages languages =
                 Languages.of(pages.stream().flatMap(page -> page.wordFiles().stream()).toList());
         List<Route> routes = new ArrayList<>(new LanguageSwitch(languages).routes());
         pages.forEach(page -> routes.addAll(page.routes()));
         Front front = new Front(new RouteTable(routes), languages, new Gate(names(address)), door);
         ExecutorService visitors = Executors.newVirtualThreadPerTaskExecutor();
+        String place = address.getHostAddress();
+        Undertow.Builder builder =
+                encryption
+                        .map(with ->
+                                Undertow.builder().addHttpsListener(port, place, with.context()))
+                        .orElseGet(() -> Undertow.builder().addHttpListener(port, place));
         Undertow server =
-                Undertow.builder()
-                        .addHttpListener(port, address.getHostAddress())
-                        .setByteBufferPool(new DefaultByteBufferPool(false, BUFFER, BUFFERS, 0))
+                builder.setByteBufferPool(new DefaultByteBufferPool(false, BUFFER, BUFFERS, 0))
                         .setIoThreads(Math.max(2, Runtime.getRuntime().availableProcessors()))
                         .setWorkerThreads(1)
                         .setWorkerOption(Options.CONNECTION_HIGH_WATER, CONNECTIONS)
@@ -101,7 +122,7 @@ public final class DeskServer implements AutoCloseable {
                         .setHandler(new HttpContinueReadHandler(new Wire(front, visitors)))
                         .build();
         server.start();
-        return new DeskServer(server, visitors, address, routes);
+        return new DeskServer(server, visitors, address, routes, encryption.isPresent());
     }
 
     /// Every address that it answers at, but for files under `/static/`.
@@ -120,7 +141,7 @@ public final class DeskServer implements AutoCloseable {
                 address.isLoopbackAddress() || address.isAnyLocalAddress()
                         ? "localhost"
                         : address.getHostAddress();
-        return "http://%s:%d/".formatted(host, port());
+        return "%s://%s:%d/".formatted(encrypted ? "https" : "http", host, port());
     }
 
     @Override

@@ -31,7 +31,9 @@ record Incoming(
     /// whoever tells so untruly.
     ///
     /// @param address the network address it came from
-    static Caller caller(String address, Function<String, Optional<String>> headers) {
+    /// @param encrypted whether it came to the desk itself by HTTPS
+    static Caller caller(
+            String address, boolean encrypted, Function<String, Optional<String>> headers) {
         Map<String, String> cookies = new HashMap<>();
         for (String cookie : headers.apply("Cookie").orElse("").split(";", -1)) {
             int equals = cookie.indexOf('=');
@@ -40,8 +42,9 @@ record Incoming(
                         cookie.substring(0, equals).strip(), cookie.substring(equals + 1).strip());
             }
         }
-        boolean encrypted = headers.apply("X-Forwarded-Proto").orElse("").equalsIgnoreCase("https");
-        return new Caller(address, encrypted, cookies, headers.apply("Host").orElse("localhost"));
+        String forwarded = headers.apply("X-Forwarded-Proto").orElse("");
+        boolean isSecret = encrypted || forwarded.equalsIgnoreCase("https");
+        return new Caller(address, isSecret, cookies, headers.apply("Host").orElse("localhost"));
     }
 
     /// The verb; HEAD is a GET whose body is left out on the wire.

@@ -4,6 +4,7 @@ import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.HeaderMap;
 import io.undertow.util.HeaderValues;
+import io.undertow.util.Headers;
 import io.undertow.util.HttpString;
 import java.net.InetSocketAddress;
 import java.nio.ByteBuffer;
@@ -26,6 +27,9 @@ final class Wire implements HttpHandler {
 
     /// The longest request line, and the longest headers, that are looked at.
     private static final int LONGEST = 16 * 1024;
+
+    /// A browser that came by HTTPS once comes by nothing else for so long, in seconds.
+    private static final String A_YEAR = "max-age=31536000";
 
     private final Front front;
     private final Executor visitors;
@@ -62,7 +66,7 @@ final class Wire implements HttpHandler {
                         exchange.getRequestMethod().toString(),
                         path(exchange),
                         exchange.getQueryString(),
-                        Incoming.caller(address(exchange), headers),
+                        Incoming.caller(address(exchange), isEncrypted(exchange), headers),
                         headers,
                         Body.of(exchange));
         Outgoing outgoing =
@@ -79,6 +83,10 @@ final class Wire implements HttpHandler {
                 .forEach((name, value) ->
                         headers.put(names.computeIfAbsent(name, HttpString::new), value));
         boolean isStream = outgoing.flowing().isPresent() && !incoming.method().equals("HEAD");
+        // For "localhost" it would shut out other programs of the same computer.
+        if (isEncrypted(exchange) && !incoming.caller().host().startsWith("localhost")) {
+            headers.put(Headers.STRICT_TRANSPORT_SECURITY, A_YEAR);
+        }
         if (isStream || outgoing.goodbye()) {
             exchange.setPersistent(false);
         }
@@ -101,7 +109,7 @@ final class Wire implements HttpHandler {
     }
 
     private static boolean isTooLong(HttpServerExchange exchange) {
-        long line = exchange.getRequestURI().length() + exchange.getQueryString().length();
+        long line = (long) exchange.getRequestURI().length() + exchange.getQueryString().length();
         long headers = 0;
         for (HeaderValues values : exchange.getRequestHeaders()) {
             for (String value : values) {
@@ -109,6 +117,10 @@ final class Wire implements HttpHandler {
             }
         }
         return line > LONGEST || headers > LONGEST;
+    }
+
+    private static boolean isEncrypted(HttpServerExchange exchange) {
+        return exchange.getRequestScheme().equals("https");
     }
 
     private static String address(HttpServerExchange exchange) {

@@ -16,7 +16,7 @@ export function takesAnswers(state, how) {
 export function says(state, words, isSent, how) {
   const { phase, turn } = state.round;
   if (phase !== 'running' && phase !== 'waiting') return words[phase] ?? '';
-  if (turn.problem < 0) return words[`${state.activity}.before`];
+  if (turn.problem < 0) return words[state.shows ? 'shown.here.before' : `${state.activity}.before`];
   if (state.shows && turn.step !== 'revealed' && how === 'spoiled') return words['shown.spoiled'];
   if (takesAnswers(state, how)) return isSent ? words.sent : words.answering;
   if (state.shows && turn.step !== 'revealed' && turn.step !== 'spoiled') return words['shown.here.under-way'];

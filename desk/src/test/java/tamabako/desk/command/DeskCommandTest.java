@@ -100,6 +100,22 @@ class DeskCommandTest {
     }
 
     @Test
+    void aCertificateThatCannotBeReadIsToldAndNothingIsMade()
+            throws IOException, InterruptedException {
+        Path data = folder.resolve("data");
+        Process desk =
+                start(
+                        "--data",
+                        data.toString(),
+                        "--certificate",
+                        folder.resolve("none.pem").toString());
+        assertThat(firstLine(desk)).contains("none.pem cannot be read");
+        assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
+        assertThat(data).doesNotExist();
+    }
+
+    @Test
     void aPortThatIsTakenIsTold() throws IOException, InterruptedException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());

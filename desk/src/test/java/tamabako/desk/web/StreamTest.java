@@ -75,9 +75,7 @@ class StreamTest {
                                                                         .map(file ->
                                                                                 file.bytes().length)
                                                                         .orElse(-1)))),
-                        Route.get(
-                                "/long",
-                                _ -> Reply.json("9".repeat(8 * 1024 * 1024))));
+                        Route.get("/long", _ -> Reply.json("9".repeat(8 * 1024 * 1024))));
         server = DeskServer.start(InetAddress.getLoopbackAddress(), 0, List.of(() -> routes));
     }
 
@@ -254,7 +252,8 @@ class StreamTest {
 
     @Test
     void aFileOfSomeMegabytesIsReadWhole() throws IOException {
-        String head = "--B\r\nContent-Disposition: form-data; name=\"file\"; filename=\"f\"\r\n\r\n";
+        String head =
+                "--B\r\nContent-Disposition: form-data; name=\"file\"; filename=\"f\"\r\n\r\n";
         String file = "7".repeat(3_000_000);
         String body = head + file + "\r\n--B--\r\n";
         try (Socket socket = connect()) {
@@ -276,9 +275,7 @@ class StreamTest {
     @Test
     void aLongReplyReachesAVisitorWhoReadsLate() throws IOException, InterruptedException {
         try (Socket socket = connect()) {
-            send(
-                    socket,
-                    "GET /long HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+            send(socket, "GET /long HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
             TimeUnit.MILLISECONDS.sleep(100);
             BufferedReader in = reader(socket);
             assertThat(headers(in)).contains("Content-Length: 8388608");
@@ -289,9 +286,7 @@ class StreamTest {
     @Test
     void whoOnlyAsksForTheHeadersOfAStreamGetsThemAlone() throws IOException {
         try (Socket socket = connect()) {
-            send(
-                    socket,
-                    "HEAD /stream HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+            send(socket, "HEAD /stream HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
             BufferedReader in = reader(socket);
             assertThat(headers(in)).contains("text/event-stream");
             assertThat(in.readLine()).isNull();

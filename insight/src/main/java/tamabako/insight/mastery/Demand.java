@@ -71,8 +71,8 @@ public final class Demand {
         return new Demand(expected, steps);
     }
 
-    /// The mark: at most so many times as often as usual a move may go wrong; 1 where no problem has
-    /// a step of the hand.
+    /// The mark: at most so many times as often as usual a move may go wrong; 1 where no problem
+    /// has a step of the hand.
     public double times() {
         return times;
     }

@@ -20,6 +20,6 @@ public record Forgetting(double daily) {
 
     /// What is left after so many days, 0 or more.
     public double left(long days) {
-        return Math.pow(daily, days);
+        return Math.pow(daily, (double) days);
     }
 }

@@ -19,10 +19,24 @@ public final class MasteryTally {
     private static final long NO_DAY = Long.MAX_VALUE;
 
     /// The wrong answers of one day, and what was expected of all answers of that day.
-    record Day(double[] expected, List<StrandEvidence> wrong, Map<String, int[]> rightAndWrong) {
+    static final class Day {
 
-        static Day empty() {
-            return new Day(new double[Strand.COUNT], new ArrayList<>(), new TreeMap<>());
+        private final double[] expected = new double[Strand.COUNT];
+        private final List<StrandEvidence> wrong = new ArrayList<>();
+        private final Map<String, int[]> rightAndWrong = new TreeMap<>();
+
+        /// By [Strand#index()].
+        double[] expected() {
+            return expected;
+        }
+
+        List<StrandEvidence> wrong() {
+            return wrong;
+        }
+
+        /// How many are right and how many wrong, by kind of problem.
+        Map<String, int[]> rightAndWrong() {
+            return rightAndWrong;
         }
     }
 
@@ -40,7 +54,7 @@ public final class MasteryTally {
 
     /// Adds an answer.
     public void add(MasteryAnswer answer) {
-        Day day = days.computeIfAbsent(answer.day().orElse(NO_DAY), _ -> Day.empty());
+        Day day = days.computeIfAbsent(answer.day().orElse(NO_DAY), _ -> new Day());
         StrandEvidence evidence = answer.evidence();
         for (int strand = 0; strand < Strand.COUNT; strand++) {
             day.expected()[strand] += evidence.expected(strand);
@@ -102,14 +116,11 @@ public final class MasteryTally {
     /// All days, with how much their answers still count on `today`.
     List<Counted> counted(Forgetting forgetting, long today) {
         List<Counted> counted = new ArrayList<>();
-        days.forEach(
-                (day, answersOfDay) ->
-                        counted.add(
-                                new Counted(
-                                        answersOfDay,
-                                        day == NO_DAY
-                                                ? 1
-                                                : forgetting.left(Math.max(0, today - day)))));
+        days.forEach((day, answersOfDay) ->
+                counted.add(
+                        new Counted(
+                                answersOfDay,
+                                day == NO_DAY ? 1 : forgetting.left(Math.max(0, today - day)))));
         return counted;
     }
 

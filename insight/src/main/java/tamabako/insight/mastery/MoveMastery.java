@@ -8,8 +8,8 @@ import tamabako.insight.slip.Move;
 /// @param move the move
 /// @param steps how often the pupil has made it
 /// @param slips how many slips were made in it as far as the answers show; old ones count less
-/// @param rate how often it goes wrong, per step: the middle estimate; 0 where
-///   neither the pupil has met it nor the problems ask for it
+/// @param rate how often it goes wrong, per step: the middle estimate; 0 where neither the pupil
+///   has met it nor the problems ask for it
 /// @param low the rate is above this with chance .95
 /// @param high the rate is below this with chance .95
 /// @param usual how often it goes wrong for the middle pupil

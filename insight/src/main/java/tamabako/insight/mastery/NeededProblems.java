@@ -53,7 +53,8 @@ final class NeededProblems {
         // What the pupil truly does lies off the estimate, too: by the deviation in the mean.
         double wanted = SURELY * SURELY / (off * off + variance);
         double told = told(variance);
-        double forMark = Math.max(0, wanted - 1 / variance) / (told * each * posterior.factor(strand));
+        double forMark =
+                Math.max(0, wanted - 1 / variance) / (told * each * posterior.factor(strand));
         double problems = Math.max(1, Math.max(forSteps, forMark));
         return problems > MOST ? OptionalInt.empty() : OptionalInt.of(rounded(problems));
     }

@@ -1,6 +1,7 @@
 package tamabako.insight.mastery;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import tamabako.insight.slip.Move;
 import tamabako.insight.slip.SlipKind;
@@ -17,9 +18,14 @@ final class PopulationLearning {
     private static final double USUAL_RATES = 2;
 
     private static final int ROUNDS = 25;
+
+    /// So many tell enough: those with the most answers.
+    private static final int MOST_PUPILS = 400;
+
     private static final int MOVES = Move.values().length;
     private static final int NONE_KNOWN = new Strand.OfKind(SlipKind.NONE_KNOWN).index();
     private static final double LEAST = 0.05;
+    private static final double MOST = 1.2;
 
     private final MasteryPopulation before;
     private final List<MasteryTally> pupils;
@@ -30,9 +36,15 @@ final class PopulationLearning {
     }
 
     static MasteryPopulation learn(MasteryPopulation before, List<MasteryTally> pupils) {
-        PopulationLearning learning = new PopulationLearning(before, pupils);
+        List<MasteryTally> told =
+                pupils.stream()
+                        .filter(pupil -> pupil.answers() > 0)
+                        .sorted(Comparator.comparingInt(MasteryTally::answers).reversed())
+                        .limit(MOST_PUPILS)
+                        .toList();
+        PopulationLearning learning = new PopulationLearning(before, told);
         MasteryPopulation population = before;
-        for (int round = 0; round < ROUNDS && !pupils.isEmpty(); round++) {
+        for (int round = 0; round < ROUNDS && !told.isEmpty(); round++) {
             population = learning.next(population);
         }
         return population;
@@ -49,7 +61,7 @@ final class PopulationLearning {
                                         .fit())
                         .toList();
         double[] means = means(fits);
-        Spread spread = spread(fits, means, population.spread());
+        Spread spread = spread(fits, means, population);
         return MasteryPopulation.of(means, spread, population.forgetting());
     }
 
@@ -70,7 +82,7 @@ final class PopulationLearning {
         return means;
     }
 
-    private Spread spread(List<SlipPosterior> fits, double[] means, Spread last) {
+    private Spread spread(List<SlipPosterior> fits, double[] means, MasteryPopulation last) {
         List<Strand> strands = Strand.all();
         Mean moves = new Mean();
         Mean twoMoves = new Mean();
@@ -85,11 +97,12 @@ final class PopulationLearning {
                                     .toList());
             for (Strand one : met) {
                 for (Strand other : met) {
+                    boolean same = one.equals(other);
+                    double doubt = fit.covariance(one, other);
                     double product =
                             (fit.log(one) - means[one.index()])
                                             * (fit.log(other) - means[other.index()])
-                                    + fit.covariance(one, other);
-                    boolean same = one.equals(other);
+                                    + (same ? Math.min(doubt, inGeneral(last, one)) : doubt);
                     boolean both = one.index() < MOVES && other.index() < MOVES;
                     if (both) {
                         (same ? moves : twoMoves).note(product);
@@ -99,7 +112,7 @@ final class PopulationLearning {
                 }
             }
         }
-        return spread(moves, twoMoves, kinds, twoKinds, fits.size(), last);
+        return spread(moves, twoMoves, kinds, twoKinds, fits.size(), last.spread());
     }
 
     private Spread spread(
@@ -118,11 +131,18 @@ final class PopulationLearning {
                 further(last.kind(), ofKind - inAll));
     }
 
+    /// One pupil's answers never make it more doubtful than pupils in general are; what Laplace's
+    /// way has beyond that would let the spread grow without end.
+    private static double inGeneral(MasteryPopulation last, Strand strand) {
+        return last.covariance(strand.index(), strand.index());
+    }
+
     /// The way from the deviation of the last round to this round's variance, and once more: the
     /// algorithm goes the right way in small steps.
     private static double further(double last, double variance) {
         double round = Math.max(square(LEAST), variance);
-        return Math.sqrt(Math.clamp(2 * round - square(last), round / 2, 2 * round));
+        double further = Math.clamp(2 * round - square(last), round / 2, 2 * round);
+        return Math.min(MOST, Math.sqrt(further));
     }
 
     private static double square(double number) {

@@ -85,13 +85,18 @@ public final class SlipPosterior {
 
         // Gauss and Hermite's rule with seven points, for a standard normal spread.
         private static final double[] NODES = {
-            -3.750439717725742, -2.366759410734541, -1.154405394739968, 0,
-            1.154405394739968, 2.366759410734541, 3.750439717725742
+            -3.75043971772574,
+            -2.36675941073454,
+            -1.15440539473997,
+            0,
+            1.15440539473997,
+            2.36675941073454,
+            3.75043971772574
         };
         private static final double[] WEIGHTS = {
-            0.000548268855972218, 0.030757123967586497, 0.240123178605012714,
-            0.457142857142857143, 0.240123178605012714, 0.030757123967586497,
-            0.000548268855972218
+            5.48268855972218E-4, 0.0307571239675865, 0.240123178605013,
+            0.457142857142857, 0.240123178605013, 0.0307571239675865,
+            5.48268855972218E-4
         };
     }
 
@@ -140,7 +145,7 @@ public final class SlipPosterior {
 
         private Draws(double[] logs, double[][] covariance) {
             this.logs = logs;
-            this.root = 
+            this.root =
                     new CholeskyDecomposition(
                                     new Array2DRowRealMatrix(covariance), SYMMETRY, POSITIVE)
                             .getL();

@@ -9,7 +9,7 @@ package tamabako.insight.mastery;
 public record Spread(double general, double hand, double move, double kind) {
 
     /// An assumption: no count of bead slips by pupil has been published.
-    public static final Spread USUAL = new Spread(0.3, 0.3, 0.7, 0.5);
+    public static final Spread USUAL = new Spread(0.3, 0.3, 0.85, 0.5);
 
     public Spread {
         if (!(general >= 0 && hand >= 0 && move > 0 && kind > 0)) {

@@ -13,8 +13,8 @@ import tamabako.insight.slip.Strand;
 import tamabako.insight.slip.StrandEvidence;
 
 /// Finds how many times as often as usual one pupil slips, by strand: the likeliest logarithms
-/// under the population, and their covariances there (Laplace's way, with its next term: means
-/// and skewness from the third derivatives).
+/// under the population, and their covariances there (Laplace's way, with its next term: means and
+/// skewness from the third derivatives).
 ///
 /// The slips behind the wrong answers are shared out by the pupil's own factors, and the factors
 /// follow from the slips, in turns (EM), a step of Newton's each.
@@ -25,8 +25,11 @@ final class StrandFit {
     private static final double NO_MORE = 1e-4;
     private static final double LONGEST_STEP = 1;
 
+    /// The next term after Laplace's is a small one, or it is none.
+    private static final double MOST_SHIFT = 0.5;
+
     /// What the model itself may be off in a move: how the kinds of slip share it is assumed.
-    private static final double MODEL = 0.15;
+    private static final double MODEL = 0.2;
 
     /// An inverse is symmetric but for rounding.
     private static final double SYMMETRY = 1e-6;
@@ -87,12 +90,15 @@ final class StrandFit {
         double[] means = logs.clone();
         double[] skews = new double[Strand.COUNT];
         for (int strand : strands) {
+            double shift = 0;
             for (int other : strands) {
                 double both = covariance[strand][other];
-                means[strand] += third[other] * both * covariance[other][other] / 2;
+                shift += third[other] * both * covariance[other][other] / 2;
                 skews[strand] += third[other] * both * both * both;
             }
-            skews[strand] /= Math.pow(covariance[strand][strand], 1.5);
+            double deviation = Math.sqrt(covariance[strand][strand]);
+            means[strand] += Math.clamp(shift, -MOST_SHIFT * deviation, MOST_SHIFT * deviation);
+            skews[strand] = Math.clamp(skews[strand] / Math.pow(deviation, 3), -1, 1);
         }
         for (int move = 0; move < MOVES; move++) {
             covariance[move][move] += MODEL * MODEL;
@@ -160,10 +166,7 @@ final class StrandFit {
             }
         }
         double[] step =
-                solved(curvature)
-                        .getSolver()
-                        .solve(new ArrayRealVector(gradient, false))
-                        .toArray();
+                solved(curvature).getSolver().solve(new ArrayRealVector(gradient, false)).toArray();
         double longest = 0;
         for (int i = 0; i < strands.length; i++) {
             double bounded = Math.clamp(step[i], -LONGEST_STEP, LONGEST_STEP);

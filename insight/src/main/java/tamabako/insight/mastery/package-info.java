@@ -9,13 +9,12 @@
 /// is with just this move. Where a pupil has shown little, the estimate stays near the pupil's
 /// other moves and near pupils in general ([MasteryPopulation]). Old answers count less.
 ///
-/// [Demand] says how seldom is seldom enough: what the problems of a grade ask. Then
-/// [PupilMastery] says of each move: mastered, not yet, or that it cannot be said before so many
-/// problems more.
+/// [Demand] says how seldom is seldom enough: what the problems of a grade ask. Then [PupilMastery]
+/// says of each move: mastered, not yet, or that it cannot be said before so many problems more.
 ///
-/// One worked example: a pupil took 9 by its complement 400 times and about 4 slips were made there,
-/// 10 in 1000; the mark is 5 in 1000. The rate is 4 to 18 in 1000 with nine chances in ten, so
-/// nothing is said yet.
+/// One worked example: a pupil took 9 by its complement 400 times and about 4 slips were made
+/// there, 10 in 1000; the mark is 5 in 1000. The rate is 4 to 18 in 1000 with nine chances in ten,
+/// so nothing is said yet.
 @NullMarked
 package tamabako.insight.mastery;
 

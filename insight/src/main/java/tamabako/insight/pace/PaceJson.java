@@ -28,9 +28,7 @@ public final class PaceJson {
             put(node, all.times(), all.low(), all.high());
             node.put("noise", places(pace.noise()));
             ArrayNode parts = node.putArray("parts");
-            pace.parts().stream()
-                    .filter(PartPace::told)
-                    .forEach(part -> parts.add(of(part)));
+            pace.parts().stream().filter(PartPace::told).forEach(part -> parts.add(of(part)));
         }
         say(node, words -> words.say(pace));
         return node;

@@ -1,6 +1,7 @@
 package tamabako.insight.pace;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /// Learns how fast pupils in general are from the times of many: every pupil is fitted under the
@@ -13,11 +14,18 @@ final class PaceLearning {
     private static final int ROUNDS = 12;
     private static final double LEAST = 0.02;
 
+    /// So many tell enough: those with the most times.
+    private static final int MOST_PUPILS = 400;
+
     private PaceLearning() {}
 
     static PacePopulation learn(PacePopulation before, List<PaceTally> pupils) {
         List<PaceTally> timed =
-                pupils.stream().filter(pupil -> pupil.problems() >= PupilPace.ENOUGH).toList();
+                pupils.stream()
+                        .filter(pupil -> pupil.problems() >= PupilPace.ENOUGH)
+                        .sorted(Comparator.comparingInt(PaceTally::problems).reversed())
+                        .limit(MOST_PUPILS)
+                        .toList();
         PacePopulation population = before;
         for (int round = 0; round < ROUNDS && !timed.isEmpty(); round++) {
             population = next(before, population, timed);
@@ -28,9 +36,7 @@ final class PaceLearning {
     private static PacePopulation next(
             PacePopulation before, PacePopulation population, List<PaceTally> pupils) {
         List<PaceModel> models =
-                pupils.parallelStream()
-                        .map(pupil -> pupil.told(population).model())
-                        .toList();
+                pupils.parallelStream().map(pupil -> pupil.told(population).model()).toList();
         double speed = 0;
         for (PaceModel model : models) {
             speed += model.own()[Part.COUNT] / models.size();

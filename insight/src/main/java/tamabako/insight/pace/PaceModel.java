@@ -2,17 +2,43 @@ package tamabako.insight.pace;
 
 /// A pupil in the stroke-time model: how much slower in each part, how fast altogether, and how
 /// sure that is.
-///
-/// @param population pupils in general
-/// @param own by part how much slower this pupil is than the middle one, and last how much faster
-///   altogether: natural logarithms
-/// @param covariance of `own`
-/// @param noise the standard deviation of the logarithm of one time
-record PaceModel(
-        PacePopulation population, double[] own, double[][] covariance, double noise) {
+final class PaceModel {
 
     /// A part is told by the pupil's own times if they leave at most this much of the variance.
     private static final double MOST_LEFT = 0.7;
+
+    private final PacePopulation population;
+    private final double[] own;
+    private final double[][] covariance;
+    private final double noise;
+
+    /// @param population pupils in general
+    /// @param own by part how much slower this pupil is than the middle one, and last how much
+    ///   faster altogether: natural logarithms
+    /// @param covariance of `own`
+    /// @param noise the standard deviation of the logarithm of one time
+    PaceModel(PacePopulation population, double[] own, double[][] covariance, double noise) {
+        this.population = population;
+        this.own = own;
+        this.covariance = covariance;
+        this.noise = noise;
+    }
+
+    PacePopulation population() {
+        return population;
+    }
+
+    double[] own() {
+        return own;
+    }
+
+    double[][] covariance() {
+        return covariance;
+    }
+
+    double noise() {
+        return noise;
+    }
 
     /// What the parts of a problem take this pupil, as shares of the whole; last the logarithm of
     /// the seconds.

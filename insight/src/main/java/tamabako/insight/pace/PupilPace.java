@@ -25,12 +25,7 @@ public final class PupilPace {
     private final int[] steps;
     private final double[] usualSeconds;
 
-    PupilPace(
-            int problems,
-            PaceModel model,
-            double[] typical,
-            int[] steps,
-            double[] usualSeconds) {
+    PupilPace(int problems, PaceModel model, double[] typical, int[] steps, double[] usualSeconds) {
         this.problems = problems;
         this.model = model;
         this.typical = typical;

@@ -109,8 +109,7 @@ public final class WorkParts {
     }
 
     private void add(int before, int digit, int after, Technique technique, boolean passed) {
-        Move move =
-                passed && technique.passesTen() ? Move.CARRY_RUNS_ON : Move.of(before, digit);
+        Move move = passed && technique.passesTen() ? Move.CARRY_RUNS_ON : Move.of(before, digit);
         int upper = after / 5 - before / 5;
         int lower = after % 5 - before % 5;
         boolean both = upper != 0 && lower != 0;

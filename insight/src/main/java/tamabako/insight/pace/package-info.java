@@ -7,8 +7,9 @@
 /// it does little harm. [PaceFit] finds the likeliest `v` and `tau`, drawn toward pupils in general
 /// ([PacePopulation]).
 ///
-/// Sources: Card, Moran and Newell, "The keystroke-level model" (1980), for times that are sums over
-/// strokes; van der Linden (2006) for logarithms of times that are normal about a pupil's speed.
+/// Sources: Card, Moran and Newell, "The keystroke-level model" (1980), for times that are sums
+/// over strokes; van der Linden (2006) for logarithms of times that are normal about a pupil's
+/// speed.
 ///
 /// One worked example: a pupil is a tenth slower than usual in columns of many fives and a tenth
 /// faster in others; so the five-complements are slow, the pupil altogether is not.

@@ -26,8 +26,7 @@ public final class Fate {
     /// @param weight how many occasions of its kind it is worth, and how many times as often as
     ///   usual the pupil slips in the move that it belongs to
     /// @param move the move that it belongs to; empty for a slip that is not of the hand
-    public record Occasion(
-            SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
+    public record Occasion(SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
 
         /// One that belongs to no move.
         public Occasion(SlipKind kind, int row, int rod, double weight) {
@@ -83,8 +82,7 @@ public final class Fate {
         return falls(kind, row, rod, weight, Optional.empty());
     }
 
-    private boolean falls(
-            SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
+    private boolean falls(SlipKind kind, int row, int rod, double weight, Optional<Move> move) {
         boolean falls;
         if (anywhere) {
             falls = chance.nextDouble() < weight * rates.of(kind);

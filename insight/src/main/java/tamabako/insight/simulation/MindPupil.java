@@ -3,9 +3,9 @@ package tamabako.insight.simulation;
 import java.util.List;
 import tamabako.insight.slip.SlipKind;
 
-/// A simulated pupil who keeps the total of a column of whole rows in mind, while the rows are shown
-/// or called one after another, and slips where fate will have it. No bead is touched: what slips is
-/// ear, eye and memory, and last the pencil.
+/// A simulated pupil who keeps the total of a column of whole rows in mind, while the rows are
+/// shown or called one after another, and slips where fate will have it. No bead is touched: what
+/// slips is ear, eye and memory, and last the pencil.
 public final class MindPupil {
 
     /// Called digits that sound alike in Japanese: ichi, shichi and hachi; shi and shichi.

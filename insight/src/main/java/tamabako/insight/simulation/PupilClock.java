@@ -15,8 +15,7 @@ import tamabako.insight.slip.Move;
 /// @param number the seconds of looking at one number
 /// @param around the seconds of finding the problem and writing the answer
 /// @param noise the standard deviation of the logarithm of the time of a problem
-public record PupilClock(
-        Map<Move, Double> steps, double number, double around, double noise) {
+public record PupilClock(Map<Move, Double> steps, double number, double around, double noise) {
 
     public PupilClock {
         steps = Map.copyOf(steps);

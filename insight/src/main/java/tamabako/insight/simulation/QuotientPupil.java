@@ -7,8 +7,7 @@ import tamabako.insight.slip.SlipKind;
 /// it.
 ///
 /// A digit that proves too small is raised as long as it can be, and nines follow it where it was
-/// left so; where a product cannot be taken
-/// the pupil is stuck.
+/// left so; where a product cannot be taken the pupil is stuck.
 public final class QuotientPupil {
 
     private final Fate fate;

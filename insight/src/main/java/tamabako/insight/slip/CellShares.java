@@ -21,10 +21,10 @@ final class CellShares {
         this.together = together;
     }
 
-    /// Adds how many slips were made in each cell.
+    /// Adds how many slips were made in each cell, `times` times.
     ///
     /// Several slips at once are shared out among the cells of their strand as usual rates have it.
-    void add(double[] factors, SlipTerms terms, double[] slips) {
+    void add(double[] factors, double times, SlipTerms terms, double[] slips) {
         if (cells.length == 0) {
             return;
         }
@@ -36,8 +36,9 @@ final class CellShares {
             usual[strands[i]] += together[i];
         }
         for (int i = 0; i < cells.length; i++) {
-            double both = together[i] == 0 ? 0 : pairs[strands[i]] * together[i] / usual[strands[i]];
-            slips[cells[i]] += alone[i] * factors[strands[i]] / all + both;
+            double both =
+                    together[i] == 0 ? 0 : pairs[strands[i]] * together[i] / usual[strands[i]];
+            slips[cells[i]] += times * (alone[i] * factors[strands[i]] / all + both);
         }
     }
 

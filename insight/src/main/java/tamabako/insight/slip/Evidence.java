@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 ///
 /// The chance of the answer is `P0 * sum(weight * rate of one kind * rate of another) + eps * (1 -
 /// P0) * B` with `P0 = exp(-sum(rate * occasions))`; a single slip has no other kind, three at once
-/// have two others, and a right answer has `P0` alone. All that [tamabako.insight.pooling] needs is here; making it costs much
-/// more than using it.
+/// have two others, and a right answer has `P0` alone. All that [tamabako.insight.pooling] needs is
+/// here; making it costs much more than using it.
 public final class Evidence {
 
     private static final SlipKind[] KINDS = SlipKind.values();
@@ -119,8 +119,8 @@ public final class Evidence {
         return Math.log(all);
     }
 
-    /// The `slips` kinds that are likeliest to have been made together; none where no so many lead to
-    /// the answer.
+    /// The `slips` kinds that are likeliest to have been made together; none where no so many lead
+    /// to the answer.
     List<SlipKind> likeliest(int slips, Rates rates) {
         return Arrays.stream(parts)
                 .filter(part -> part.slips() == slips)

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/// Which kinds of slip lead to one answer together: one, two or three at once, each combination with
-/// its weight, whatever the rates.
+/// Which kinds of slip lead to one answer together: one, two or three at once, each combination
+/// with its weight, whatever the rates.
 final class Mixture {
 
     /// Stands for no further kind.

@@ -146,11 +146,17 @@ final class QuotientSlips {
         long before = first * Tens.power(place) * (divisor - divisor % Tens.power(j + 1));
         long rest = dividend - done - before;
         TableSlips.add(
-                first, second, rod + lowest, wrong -> instead(place, product, wrong * unit, rest), events);
+                first,
+                second,
+                rod + lowest,
+                wrong -> instead(place, product, wrong * unit, rest),
+                events);
         int where = Code.product(first, second);
         int mark = events.mark();
-        misplaced(Way.PRODUCT_ONE_ROD_LEFT, where, rod, instead(place, product, 10 * product, rest));
-        misplaced(Way.PRODUCT_ONE_ROD_RIGHT, where, rod, instead(place, product, product / 10, rest));
+        misplaced(
+                Way.PRODUCT_ONE_ROD_LEFT, where, rod, instead(place, product, 10 * product, rest));
+        misplaced(
+                Way.PRODUCT_ONE_ROD_RIGHT, where, rod, instead(place, product, product / 10, rest));
         events.share(mark, 1);
         misplaced(Way.PRODUCT_SKIPPED, where, rod, instead(place, product, 0, rest));
     }

@@ -14,10 +14,10 @@ import tamabako.problems.marking.WritingRules;
 ///
 /// Of a wrong answer a, the chance under a pupil's rates is `P0 * (S1 + S2 + S3) + eps * B(a)`:
 /// `P0` is the chance that nothing else slips; `S1` are the single slips that lead to a, `S2` pairs
-/// of slips in the work, or three where no two do, `S3` a slip in the work that a slip of the pencil
-/// made worse; `eps` is the
-/// share of answers that no known slip stands behind, and `B` spreads those evenly over the answers
-/// of the same length. Each slip's share is its part of that sum.
+/// of slips in the work, or three where no two do, `S3` a slip in the work that a slip of the
+/// pencil made worse; `eps` is the share of answers that no known slip stands behind, and `B`
+/// spreads those evenly over the answers of the same length. Each slip's share is its part of that
+/// sum.
 public final class SlipFinder {
 
     private final Rates rates;
@@ -76,7 +76,8 @@ public final class SlipFinder {
                 .orElseGet(() -> diagnose(table, attempt.answer()));
     }
 
-    private Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
+    /// The slips of a wrong answer with running totals, part by part; empty where there are none.
+    Optional<WeighedParts> parts(EventTable table, Attempt attempt) {
         if (!(table.problem() instanceof Column column) || table.inMind()) {
             return Optional.empty();
         }

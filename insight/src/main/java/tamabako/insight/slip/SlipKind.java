@@ -64,7 +64,8 @@ public enum SlipKind {
     CARRY_LOST,
     /// In the head, the total so far was not kept as it was.
     TOTAL_NOT_KEPT,
-    /// No slip that the finder knows: copied, guessed, too many slips at once, another problem's answer.
+    /// No slip that the finder knows: copied, guessed, too many slips at once, another problem's
+    /// answer.
     NONE_KNOWN;
 
     /// The word used in files and commands, such as `carry-left-out`.

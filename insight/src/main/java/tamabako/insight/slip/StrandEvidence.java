@@ -18,14 +18,16 @@ public final class StrandEvidence {
     private final double[] expected;
     private final SlipTerms terms;
     private final CellShares cells;
+    private final double worth;
     private final int[] movesMade;
     private final int[] cellsMet;
 
     private StrandEvidence(
-            double[] expected, SlipTerms terms, CellShares cells, EventTable table) {
+            double[] expected, SlipTerms terms, CellShares cells, double worth, EventTable table) {
         this.expected = expected;
         this.terms = terms;
         this.cells = cells;
+        this.worth = worth;
         this.movesMade = table.events().steps();
         this.cellsMet = table.cells();
     }
@@ -35,20 +37,42 @@ public final class StrandEvidence {
     ///
     /// @param usual how often pupils slip who are like any other
     public static Optional<StrandEvidence> of(EventTable table, Attempt attempt, Rates usual) {
-        return SlipFinder.number(table, attempt.answer()).map(read -> of(table, read, usual));
+        return SlipFinder.number(table, attempt.answer())
+                .map(read ->
+                        new SlipFinder(usual)
+                                .parts(table, attempt)
+                                .map(parts -> of(table, parts, usual))
+                                .orElseGet(() -> of(table, read, usual)));
+    }
+
+    /// With running totals each slip that is found counts by itself; which go together is not
+    /// asked.
+    private static StrandEvidence of(EventTable table, Weighed parts, Rates usual) {
+        SlipTerms.Adding terms = new SlipTerms.Adding();
+        CellShares.Adding cells = new CellShares.Adding();
+        double slips = parts.unexplained();
+        terms.single(NONE_KNOWN, parts.unexplained());
+        for (int i = 0; i < parts.size(); i++) {
+            int strand = Slot.strand(Slot.of(parts.code(i)));
+            terms.single(strand, parts.made(i));
+            cells.alone(parts.code(i), strand, parts.made(i));
+            slips += parts.made(i);
+        }
+        return new StrandEvidence(
+                expected(table, usual), terms.terms(), cells.shares(), slips, table);
     }
 
     private static StrandEvidence of(EventTable table, BigDecimal read, Rates usual) {
         double[] expected = expected(table, usual);
         if (read.compareTo(table.answer()) == 0) {
-            return new StrandEvidence(expected, SlipTerms.NONE, CellShares.NONE, table);
+            return new StrandEvidence(expected, SlipTerms.NONE, CellShares.NONE, 1, table);
         }
         Explanations explanations = Explanations.of(table, read);
         StrandMatrix matrix = new StrandMatrix(explanations, usual);
         double nothing = table.nothing(usual);
         double evenly = Background.evenly(read) * (1 - nothing) / nothing;
         matrix.alone(NONE_KNOWN, usual.of(SlipKind.NONE_KNOWN) * evenly);
-        return new StrandEvidence(expected, matrix.terms(), matrix.cells(), table);
+        return new StrandEvidence(expected, matrix.terms(), matrix.cells(), 1, table);
     }
 
     /// How many slips in each strand are expected of a usual pupil who works the problem of
@@ -90,17 +114,17 @@ public final class StrandEvidence {
     ///
     /// @param factors how many times as often as usual the pupil slips, by strand
     public void addSlips(double[] factors, double times, double[] slips) {
-        terms.addSlips(factors, times, slips);
+        terms.addSlips(factors, worth * times, slips);
     }
 
     /// Takes from `information` what remains open because it is not known which slip was made: the
     /// covariances of the numbers of slips by strand, `times` times.
     public void takeDoubt(double[] factors, double times, double[][] information) {
-        terms.takeDoubt(factors, times, information);
+        terms.takeDoubt(factors, worth * times, information);
     }
 
     /// Adds to `slips`, by [Cell#index()], how many slips the answer shows in each.
     public void addCells(double[] factors, double[] slips) {
-        cells.add(factors, terms, slips);
+        cells.add(factors, worth, terms, slips);
     }
 }

@@ -86,8 +86,8 @@ class MasteryTest {
 
         assertThat(mastery.moves()).hasSize(9);
         assertThat(mastery.moves())
-                .allSatisfy(move ->
-                        assertThat(move.statement()).isEqualTo(Statement.NEEDS_EVIDENCE));
+                .allSatisfy(
+                        move -> assertThat(move.statement()).isEqualTo(Statement.NEEDS_EVIDENCE));
         assertThat(mastery.kinds()).isEmpty();
         assertThat(mastery.weakest()).isEmpty();
     }
@@ -103,14 +103,15 @@ class MasteryTest {
         }
         PupilMastery mastery = told(tally);
 
-        assertThat(mastery.moves()).allSatisfy(move -> {
-            assertThat(move.statement()).isEqualTo(Statement.NEEDS_EVIDENCE);
-            assertThat(move.problemsNeeded()).isPresent();
-        });
+        assertThat(mastery.moves())
+                .allSatisfy(move -> {
+                    assertThat(move.statement()).isEqualTo(Statement.NEEDS_EVIDENCE);
+                    assertThat(move.problemsNeeded()).isPresent();
+                });
         assertThat(mastery.kinds())
                 .singleElement()
-                .satisfies(kind ->
-                        assertThat(kind.statement()).isEqualTo(Statement.NEEDS_EVIDENCE));
+                .satisfies(
+                        kind -> assertThat(kind.statement()).isEqualTo(Statement.NEEDS_EVIDENCE));
     }
 
     @Test
@@ -124,11 +125,12 @@ class MasteryTest {
         }
         PupilMastery mastery = told(tally);
 
-        assertThat(mastery.moves()).allSatisfy(move -> {
-            assertThat(move.statement()).isEqualTo(Statement.MASTERED);
-            assertThat(move.rate()).isLessThan(move.usual() / 2);
-            assertThat(move.slips()).isZero();
-        });
+        assertThat(mastery.moves())
+                .allSatisfy(move -> {
+                    assertThat(move.statement()).isEqualTo(Statement.MASTERED);
+                    assertThat(move.rate()).isLessThan(move.usual() / 2);
+                    assertThat(move.slips()).isZero();
+                });
         assertThat(mastery.kinds().getFirst().statement()).isEqualTo(Statement.MASTERED);
     }
 
@@ -193,8 +195,7 @@ class MasteryTest {
         MoveMastery fresh = of(now, Move.ADD_TEN_COMPLEMENT);
         Strand strand = new Strand.OfMove(Move.ADD_TEN_COMPLEMENT);
         assertThat(then.posterior().expected(strand))
-                .isCloseTo(
-                        now.posterior().expected(strand) * Math.pow(0.985, 200), within(1e-9));
+                .isCloseTo(now.posterior().expected(strand) * Math.pow(0.985, 200), within(1e-9));
         assertThat(old.slips()).isLessThan(fresh.slips() / 5);
         assertThat(old.rate()).isBetween(old.usual(), fresh.rate());
         assertThat(old.high() / old.low()).isGreaterThan(fresh.high() / fresh.low());
@@ -246,11 +247,14 @@ class MasteryTest {
     void workInTheHeadHasNoMovesOfTheHand() {
         Terms inMind = Terms.PLAIN.withMode(Mode.MENTAL);
         MasteryTally tally = new MasteryTally(Manner.MIND);
-        forSeeds(12, draw -> {
-            Column column =
-                    new Column("1", List.of(new BigDecimal(35), new BigDecimal(48)), inMind);
-            tally.add(answer(Attempt.of(column, "83"), OptionalLong.empty()));
-        });
+        forSeeds(
+                12,
+                draw -> {
+                    Column column =
+                            new Column(
+                                    "1", List.of(new BigDecimal(35), new BigDecimal(48)), inMind);
+                    tally.add(answer(Attempt.of(column, "83"), OptionalLong.empty()));
+                });
         PupilMastery mastery = told(tally);
 
         assertThat(mastery.moves()).isEmpty();

@@ -76,51 +76,57 @@ class PaceTest {
 
     @Test
     void thePartsOfAProblemAreItsWholeEffort() {
-        forSeeds(200, draw -> {
-            SplittableRandom chance = new SplittableRandom(draw.bits());
-            Problem problem =
-                    switch (chance.nextInt(3)) {
-                        case 0 -> column(chance);
-                        case 1 ->
-                                new Product(
-                                        "1",
-                                        BigDecimal.valueOf(chance.nextInt(12, 9_000)),
-                                        BigDecimal.valueOf(chance.nextInt(2, 900)),
-                                        Terms.PLAIN);
-                        default ->
-                                new Quotient(
-                                        "1",
-                                        BigDecimal.valueOf(chance.nextInt(1_000, 90_000)),
-                                        BigDecimal.valueOf(chance.nextInt(2, 90)),
-                                        Terms.PLAIN);
-                    };
-            WorkParts parts = WorkParts.of(problem);
-            Effort effort = Effort.of(problem);
-            double seconds = 0;
-            int steps = 0;
-            for (Part part : Part.values()) {
-                seconds += parts.seconds(part);
-                steps += parts.steps(part);
-                assertThat(parts.seconds(part)).isNotNegative();
-            }
+        forSeeds(
+                200,
+                draw -> {
+                    SplittableRandom chance = new SplittableRandom(draw.bits());
+                    Problem problem =
+                            switch (chance.nextInt(3)) {
+                                case 0 -> column(chance);
+                                case 1 ->
+                                        new Product(
+                                                "1",
+                                                BigDecimal.valueOf(chance.nextInt(12, 9_000)),
+                                                BigDecimal.valueOf(chance.nextInt(2, 900)),
+                                                Terms.PLAIN);
+                                default ->
+                                        new Quotient(
+                                                "1",
+                                                BigDecimal.valueOf(chance.nextInt(1_000, 90_000)),
+                                                BigDecimal.valueOf(chance.nextInt(2, 90)),
+                                                Terms.PLAIN);
+                            };
+                    WorkParts parts = WorkParts.of(problem);
+                    Effort effort = Effort.of(problem);
+                    double seconds = 0;
+                    int steps = 0;
+                    for (Part part : Part.values()) {
+                        seconds += parts.seconds(part);
+                        steps += parts.steps(part);
+                        assertThat(parts.seconds(part)).isNotNegative();
+                    }
 
-            assertThat(seconds).isCloseTo(effort.seconds(), within(1e-9));
-            assertThat(steps).isEqualTo(effort.steps());
-            assertThat(parts.strokes()).isEqualTo(effort.strokes());
-        });
+                    assertThat(seconds).isCloseTo(effort.seconds(), within(1e-9));
+                    assertThat(steps).isEqualTo(effort.steps());
+                    assertThat(parts.strokes()).isEqualTo(effort.strokes());
+                });
     }
 
     @Test
     void theStepsOfAColumnAreThoseThatTheSlipFinderCounts() {
-        forSeeds(100, draw -> {
-            Column column = column(new SplittableRandom(draw.bits()));
-            EventTable table = EventTable.of(column);
-            WorkParts parts = WorkParts.of(column);
+        forSeeds(
+                100,
+                draw -> {
+                    Column column = column(new SplittableRandom(draw.bits()));
+                    EventTable table = EventTable.of(column);
+                    WorkParts parts = WorkParts.of(column);
 
-            for (Move move : Move.values()) {
-                assertThat(parts.steps(Part.of(move))).as(move.word()).isEqualTo(table.steps(move));
-            }
-        });
+                    for (Move move : Move.values()) {
+                        assertThat(parts.steps(Part.of(move)))
+                                .as(move.word())
+                                .isEqualTo(table.steps(move));
+                    }
+                });
     }
 
     @Test
@@ -166,8 +172,8 @@ class PaceTest {
 
     @Test
     void furtherTimesFallWithinWhatIsExpected() {
-        PupilPace pace = tally(60, 1.4, Part.ADD_TEN_WITH_FIVE, 1.3, 3)
-                .told(PacePopulation.shipped());
+        PupilPace pace =
+                tally(60, 1.4, Part.ADD_TEN_WITH_FIVE, 1.3, 3).told(PacePopulation.shipped());
         SplittableRandom chance = new SplittableRandom(77);
         int within = 0;
         int all = 400;
@@ -181,8 +187,7 @@ class PaceTest {
                             * Math.exp(0.15 * chance.nextGaussian());
             LogSeconds expected = pace.expect(column);
             within +=
-                    Math.abs(Math.log(seconds) - expected.mean())
-                                    < 1.6449 * expected.deviation()
+                    Math.abs(Math.log(seconds) - expected.mean()) < 1.6449 * expected.deviation()
                             ? 1
                             : 0;
         }
@@ -203,7 +208,9 @@ class PaceTest {
         assertThat(learned.speed()).isLessThan(PacePopulation.shipped().speed());
         Column column = column(new SplittableRandom(5));
         assertThat(new PaceTally().told(learned).expect(column).seconds())
-                .isCloseTo(1.5 * Effort.of(column).seconds(), within(0.1 * Effort.of(column).seconds()));
+                .isCloseTo(
+                        1.5 * Effort.of(column).seconds(),
+                        within(0.1 * Effort.of(column).seconds()));
     }
 
     @Test

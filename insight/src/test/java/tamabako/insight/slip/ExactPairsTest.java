@@ -60,9 +60,7 @@ class ExactPairsTest {
         int second = seconds[draw.between(0, seconds.length - 1)];
         Fate.Occasion after = one.occasions().get(second);
         OptionalLong written = ColumnPupil.writes(rows, Fate.at(first, second));
-        if (written.isEmpty()
-                || written.getAsLong() == right
-                || written.equals(afterOne)) {
+        if (written.isEmpty() || written.getAsLong() == right || written.equals(afterOne)) {
             return;
         }
         EventTable table = EventTable.of(column(rows, Terms.PLAIN));
@@ -87,7 +85,9 @@ class ExactPairsTest {
                     long right = ColumnPupil.writes(rows, none).orElseThrow();
                     int one = draw.between(0, table.events().ofWork() - 1);
                     int rod = draw.between(0, 7);
-                    long off = table.events().tenths(one) + (draw.chance(1, 2) ? 10 : -10) * Tens.power(rod);
+                    long off =
+                            table.events().tenths(one)
+                                    + (draw.chance(1, 2) ? 10 : -10) * Tens.power(rod);
                     for (ExactPairs.Pair pair : ExactPairs.of(table, off)) {
                         if (pair.first() == one && off % 10 == 0) {
                             made[0]++;

@@ -64,6 +64,7 @@ public record SeatView(
                     "called.under-way",
                     "shown.before",
                     "shown.under-way",
+                    "shown.here.before",
                     "shown.here.under-way",
                     "shown.spoiled",
                     "unsafe",

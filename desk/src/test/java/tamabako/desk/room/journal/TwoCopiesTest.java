@@ -85,6 +85,24 @@ class TwoCopiesTest {
     }
 
     @Test
+    void aPupilWhoIsErasedAtOneIsForgottenAtTheOther() throws InterruptedException {
+        RoomState room = lesson();
+        RoomState joined =
+                one.ask(room.id(), new RoomCommand.Join("葵", "AOI", "key1", 0))
+                        .orElseThrow()
+                        .room();
+        eventually(other, room.id(), joined);
+        other.erase("AOI");
+        RoomState after = other.find(room.id()).orElseThrow();
+        eventually(one, room.id(), after);
+        assertThat(after.seats().present()).isEmpty();
+        assertThat(after.toString()).doesNotContain("葵", "AOI", "key1");
+        assertThat(oneBook.rooms().after(room.id(), 0).toString())
+                .doesNotContain("葵", "AOI", "key1");
+        one.ask(room.id(), new RoomCommand.Close(CLOCK.millis()));
+    }
+
+    @Test
     void seatsAtBothGiveTheirAnswersAtOnceAndNothingIsLostOrTakenTwice()
             throws InterruptedException {
         RoomState room = lesson();
