@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +24,7 @@ import tamabako.insight.plan.Lacks;
 import tamabako.insight.plan.Learning;
 import tamabako.insight.plan.Load;
 import tamabako.insight.plan.Need;
+import tamabako.insight.plan.Practised;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.simulation.ColumnPupil;
 import tamabako.insight.simulation.Fate;
@@ -55,8 +55,9 @@ final class PlanTrial {
         ROTATE("each drill in turn"),
         MOST_USED("the move that is used most"),
         BY_WRONG("the move in which most goes wrong, by right and wrong"),
-        LIKELIEST("**ours**, as if the likeliest were sure"),
-        OURS("**ours**"),
+        LIKELIEST("as if the likeliest were sure"),
+        OURS("**ours**, one pupil drawn for each problem"),
+        OURS_OF_EIGHT("**ours**, eight pupils drawn for each problem"),
         ORACLE("true rates");
 
         private final String words;
@@ -137,16 +138,37 @@ final class PlanTrial {
     /// What one pupil gains.
     record Gain(double before, double points) {}
 
-    Gain work(Way way, long seed) {
+    /// A pupil, and what was answered before the lessons: as in the exam, without learning from it.
+    record Pupil(double[] factors, List<MasteryAnswer> before, List<Load> loads) {}
+
+    /// The pupil of that seed, of whom so many answers are known.
+    Pupil pupil(long seed, int known) {
         SplittableRandom random = new SplittableRandom(seed);
         double[] factors = pupil(random);
+        List<MasteryAnswer> before = new ArrayList<>();
+        List<Load> loads = new ArrayList<>();
+        for (int i = 0; i < known; i++) {
+            Ready ready = exam.get(random.nextInt(exam.size()));
+            MasteryAnswer.of(ready.table(), attempt(ready, factors, random))
+                    .ifPresent(before::add);
+            loads.add(ready.load());
+        }
+        return new Pupil(factors, before, loads);
+    }
+
+    Gain work(Way way, Pupil pupil, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] factors = pupil.factors().clone();
         double before = score(factors);
         MasteryTally tally = new MasteryTally(Manner.FRAME);
+        pupil.before().forEach(tally::add);
+        Practised practised = new Practised();
+        pupil.loads().forEach(practised::addWithoutLearning);
         double[] wrong = new double[Move.values().length];
         double[] met = new double[Move.values().length];
         double left = budget;
         for (int lesson = 0; left > 0; lesson++) {
-            List<Exercise> chosen = choose(way, lesson, factors, tally, wrong, met, seed);
+            List<Exercise> chosen = choose(way, lesson, factors, lacks(tally, practised), wrong, met, seed);
             for (Exercise exercise : chosen) {
                 List<Ready> pool = pools.getOrDefault(exercise, exam);
                 Ready ready = pool.get(random.nextInt(pool.size()));
@@ -154,6 +176,7 @@ final class PlanTrial {
                 if (left <= 0) {
                     break;
                 }
+                practised.add(ready.load());
                 boolean right = answer(ready, factors, tally, random);
                 for (Move move : Move.values()) {
                     int index = new Strand.OfMove(move).index();
@@ -194,6 +217,12 @@ final class PlanTrial {
 
     private static boolean answer(
             Ready ready, double[] factors, MasteryTally tally, SplittableRandom random) {
+        Attempt attempt = attempt(ready, factors, random);
+        MasteryAnswer.of(ready.table(), attempt).ifPresent(tally::add);
+        return new BigDecimal(attempt.answer()).compareTo(ready.table().answer()) == 0;
+    }
+
+    private static Attempt attempt(Ready ready, double[] factors, SplittableRandom random) {
         Rates rates = Rates.shipped().with(kind -> {
             double factor = factors[new Strand.OfKind(kind).index()];
             return Math.min(0.9, Rates.shipped().of(kind) * factor);
@@ -206,33 +235,23 @@ final class PlanTrial {
                 ready.column().rows().stream().map(row -> row.longValueExact()).toList();
         OptionalLong written = ColumnPupil.writes(rows, Fate.by(rates, random, Habit.NONE));
         String answer = written.isPresent() ? Long.toString(written.getAsLong()) : "0";
-        Attempt attempt =
-                new Attempt(
-                        ready.column(),
-                        answer,
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of());
-        MasteryAnswer.of(ready.table(), attempt).ifPresent(tally::add);
-        return new BigDecimal(answer).compareTo(ready.table().answer()) == 0;
+        return Attempt.of(ready.column(), answer);
     }
 
     private List<Exercise> choose(
             Way way,
             int lesson,
             double[] truth,
-            MasteryTally tally,
+            Lacks lacks,
             double[] wrong,
             double[] met,
             long seed) {
-        Lacks lacks = lacks(tally);
         double[] likeliest = lacks.likeliest();
         List<Exercise> fitting =
                 exercises.fitting(way == Way.ORACLE ? truth : likeliest, RIGHT);
         List<Exercise> moves =
                 fitting.stream().filter(one -> one.focus() instanceof Focus.OfMove).toList();
-        Choice choice = new Choice(List.of(need), believed, Choice.USUAL_EXAM_SHARE);
+        
         return switch (way) {
             case EXAM_ONLY -> repeated(fitting.getFirst());
             case ROTATE ->
@@ -255,17 +274,24 @@ final class PlanTrial {
                                                         return wrong[index] / (1 + met[index]);
                                                     }))
                                             .orElseThrow());
-            case LIKELIEST -> choice.of(fitting, LESSON, likeliest::clone);
-            case OURS -> choice.of(fitting, LESSON, lacks.pupils(seed + lesson));
-            case ORACLE -> choice.of(fitting, LESSON, truth::clone);
+            case LIKELIEST -> choice(1).of(fitting, LESSON, likeliest::clone);
+            case OURS -> choice(1).of(fitting, LESSON, lacks.pupils(seed + lesson));
+            case OURS_OF_EIGHT -> choice(8).of(fitting, LESSON, lacks.pupils(seed + lesson));
+            case ORACLE -> choice(1).of(fitting, LESSON, truth::clone);
         };
     }
 
-    private static Lacks lacks(MasteryTally tally) {
+    private Choice choice(int pupilsEach) {
+        return new Choice(List.of(need), believed, Choice.USUAL_EXAM_SHARE, pupilsEach);
+    }
+
+    private Lacks lacks(MasteryTally tally, Practised practised) {
         MasteryTally mind = new MasteryTally(Manner.MIND);
-        return new Lacks(
+        return Lacks.of(
                 tally.told(MasteryPopulation.shipped(), Demand.of(tally)).posterior(),
-                mind.told(MasteryPopulation.shipped(), Demand.of(mind)).posterior());
+                mind.told(MasteryPopulation.shipped(), Demand.of(mind)).posterior(),
+                practised,
+                believed);
     }
 
     private static List<Exercise> repeated(Exercise exercise) {

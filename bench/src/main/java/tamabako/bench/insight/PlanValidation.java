@@ -17,17 +17,28 @@ public final class PlanValidation {
     /// One pupil, with the gain of one way and that of work as in the exam only.
     private record Pair(double before, double gain, double asInExam) {}
 
-    /// Runs it with so many pupils (1,000 if not given), and practice that tells so much (the share
-    /// of slips gone each time a move is met).
+    /// Runs it with so many pupils (1,000 if not given), practice that tells so much (the share of
+    /// slips gone each time a move is met), what the planner takes that for, and so many answers
+    /// known before; a last argument names the ways.
     public static void main(String[] arguments) {
         int pupils = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000;
         double rate = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 0.0017;
         double believed = arguments.length > 2 ? Double.parseDouble(arguments[2]) : rate;
+        int known = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 100;
         PlanTrial trial = new PlanTrial(rate, new Learning(believed));
-        List<PlanTrial.Gain> asInExam = gains(trial, PlanTrial.Way.EXAM_ONLY, pupils);
+        List<PlanTrial.Pupil> drawn =
+                IntStream.range(0, pupils)
+                        .parallel()
+                        .mapToObj(i -> trial.pupil(SEED + i, known))
+                        .toList();
+        List<PlanTrial.Gain> asInExam = gains(trial, PlanTrial.Way.EXAM_ONLY, drawn);
         System.out.println("| way | gain in points | standard error of the difference | least gain over the exam's in a tenth |");
         for (PlanTrial.Way way : PlanTrial.Way.values()) {
-            List<PlanTrial.Gain> gains = gains(trial, way, pupils);
+            if (arguments.length > 4 && !arguments[4].contains(way.name())) {
+                continue;
+            }
+            List<PlanTrial.Gain> gains =
+                    way == PlanTrial.Way.EXAM_ONLY ? asInExam : gains(trial, way, drawn);
             List<Pair> pairs =
                     IntStream.range(0, pupils)
                             .mapToObj(i ->
@@ -67,10 +78,11 @@ public final class PlanValidation {
         return pairs.stream().mapToDouble(one -> one.gain() - one.asInExam()).average().orElse(0);
     }
 
-    private static List<PlanTrial.Gain> gains(PlanTrial trial, PlanTrial.Way way, int pupils) {
-        return IntStream.range(0, pupils)
+    private static List<PlanTrial.Gain> gains(
+            PlanTrial trial, PlanTrial.Way way, List<PlanTrial.Pupil> pupils) {
+        return IntStream.range(0, pupils.size())
                 .parallel()
-                .mapToObj(i -> trial.work(way, SEED + i))
+                .mapToObj(i -> trial.work(way, pupils.get(i), SEED + i))
                 .toList();
     }
 }

@@ -18,10 +18,13 @@ import tamabako.insight.mastery.MasteryTally;
 import tamabako.insight.mastery.SlipPosterior;
 import tamabako.insight.plan.Exercises;
 import tamabako.insight.plan.Lacks;
+import tamabako.insight.plan.Learning;
+import tamabako.insight.plan.Load;
 import tamabako.insight.plan.NextPractice;
 import tamabako.insight.plan.PlanJson;
 import tamabako.insight.plan.PlanWish;
 import tamabako.insight.plan.Planner;
+import tamabako.insight.plan.Practised;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.readiness.Forecast;
 import tamabako.insight.readiness.Outline;
@@ -44,19 +47,25 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
     record Read(
             String pupil,
             Problem problem,
+            Load load,
             Manner manner,
             Optional<Worked> worked,
             Optional<MasteryAnswer> answer) {}
 
     /// What is gathered of one pupil.
     private record Pupil(
-            List<Worked> worked, MasteryTally frame, MasteryTally mind, Set<Problem> seen) {
+            List<Worked> worked,
+            MasteryTally frame,
+            MasteryTally mind,
+            Practised practised,
+            Set<Problem> seen) {
 
         static Pupil empty() {
             return new Pupil(
                     new ArrayList<>(),
                     new MasteryTally(Manner.FRAME),
                     new MasteryTally(Manner.MIND),
+                    new Practised(),
                     new HashSet<>());
         }
 
@@ -64,11 +73,12 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
             read.worked().ifPresent(worked::add);
             MasteryTally tally = read.manner() == Manner.FRAME ? frame : mind;
             read.answer().ifPresentOrElse(tally::add, tally::addNotRead);
+            practised.add(read.load());
             seen.add(read.problem());
         }
 
         Lacks lacks() {
-            return new Lacks(posterior(frame), posterior(mind));
+            return Lacks.of(posterior(frame), posterior(mind), practised, Learning.USUAL);
         }
 
         private static SlipPosterior posterior(MasteryTally tally) {
@@ -108,6 +118,7 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
         return new Read(
                 attempt.pupil().orElse(""),
                 attempt.problem(),
+                Load.of(List.of(tables.of(attempt.problem())), 1),
                 Manner.of(attempt.problem()),
                 Worked.of(attempt, tables),
                 MasteryAnswer.of(tables.of(attempt.problem()), attempt));

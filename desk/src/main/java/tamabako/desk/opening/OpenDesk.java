@@ -143,7 +143,7 @@ public final class OpenDesk implements AutoCloseable {
         ZoneId zone = ZoneId.systemDefault();
         Clock clock = Clock.systemUTC();
         SecureRandom chance = new SecureRandom();
-        ProgressPages progress = new ProgressPages(book, clock, zone);
+        ProgressPages progress = new ProgressPages(book, clock, zone, chance::nextLong);
         return List.of(
                 new HomePage(book, zone),
                 new BookPages(book, clock, zone, List.of(rooms.traces(), progress)),

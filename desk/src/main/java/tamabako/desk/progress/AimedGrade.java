@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import tamabako.problems.grade.Grade;
 import tamabako.problems.grade.Ladder;
 
-/// Finds the grade of a ladder that a teacher wrote down as worked towards: "8 kyu", "準２級",
-/// "Grade 3".
+/// Finds the grade of a ladder that a teacher wrote down as worked towards: "8 kyu", "準２級", "Grade
+/// 3".
 final class AimedGrade {
 
     private static final Pattern KYU =
@@ -24,8 +24,7 @@ final class AimedGrade {
             return OptionalInt.empty();
         }
         Matcher kyu = KYU.matcher(plain);
-        String id =
-                kyu.matches() ? (kyu.group(1) == null ? "" : "jun-") + kyu.group(2) : plain;
+        String id = kyu.matches() ? (kyu.group(1) == null ? "" : "jun-") + kyu.group(2) : plain;
         for (int i = 0; i < ladder.grades().size(); i++) {
             Grade grade = ladder.grades().get(i);
             if (grade.id().equals(id)

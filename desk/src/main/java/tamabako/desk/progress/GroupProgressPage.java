@@ -23,8 +23,7 @@ import tamabako.records.ClassBook;
 import tamabako.records.Group;
 
 /// The page of a group's progress: who is ready, who is stuck, which slips are common.
-record GroupProgressPage(
-        ClassBook book, Progress progress, NextOnLadder next) implements Routes {
+record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next) implements Routes {
 
     /// From this chance on, in hundredths as they are shown, a pupil is ready for an exam.
     static final long READY = 80;
@@ -107,8 +106,7 @@ record GroupProgressPage(
                 .orElse(OptionalLong.empty());
     }
 
-    private static List<GroupProgressView.CommonSlip> slips(
-            List<Judged> pupils, SlipWords words) {
+    private static List<GroupProgressView.CommonSlip> slips(List<Judged> pupils, SlipWords words) {
         record Made(SlipKind kind, double slips, List<String> pupils) {}
         List<Made> made = new ArrayList<>();
         for (SlipKind kind : SlipKind.values()) {

@@ -38,10 +38,8 @@ record Headway(double before, double lately, double errors) {
         double before = (double) firstRight / first;
         double lately = (double) secondRight / second;
         double together = (double) (firstRight + secondRight) / (first + second);
-        double error =
-                Math.sqrt(together * (1 - together) * (1.0 / first + 1.0 / second));
-        return Optional.of(
-                new Headway(before, lately, error == 0 ? 0 : (lately - before) / error));
+        double error = Math.sqrt(together * (1 - together) * (1.0 / first + 1.0 / second));
+        return Optional.of(new Headway(before, lately, error == 0 ? 0 : (lately - before) / error));
     }
 
     /// Whether it rose by more than chance would have it.

@@ -8,14 +8,16 @@ import java.util.concurrent.ConcurrentHashMap;
 import tamabako.insight.mastery.Demand;
 import tamabako.insight.mastery.MasteryTally;
 import tamabako.insight.mastery.PupilMastery;
+import tamabako.insight.mastery.SlipPosterior;
 import tamabako.insight.pace.PupilPace;
+import tamabako.insight.plan.Lacks;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilSlips;
-import tamabako.insight.slip.EventTables;
 import tamabako.insight.readiness.Readiness;
 import tamabako.insight.readiness.Standing;
 import tamabako.insight.readiness.Variety;
 import tamabako.insight.readiness.Worked;
+import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
 
 /// The judgements on one pupil's work.
@@ -25,6 +27,7 @@ import tamabako.problems.Attempt;
 /// @param slips of work on the frame, or in the head where there is none on the frame
 /// @param pace of the same
 /// @param standing for forecasts
+/// @param lacks for plans
 /// @param forecasts those that were asked for so far, by what was asked
 record Judged(
         Gathered gathered,
@@ -32,6 +35,7 @@ record Judged(
         PupilSlips slips,
         PupilPace pace,
         Standing standing,
+        Lacks lacks,
         Map<String, List<Readiness>> forecasts) {
 
     /// Judges the work of one pupil.
@@ -39,13 +43,12 @@ record Judged(
     /// @param general pupils in general, by manner
     static Judged of(Gathered gathered, Map<Manner, InGeneral> general, EventTables tables) {
         List<PupilMastery> mastery = new ArrayList<>();
-        general.forEach(
-                (manner, known) -> {
-                    MasteryTally tally = gathered.in(manner).mastery();
-                    if (tally.answers() > 0) {
-                        mastery.add(tally.told(known.mastery(), Demand.of(tally)));
-                    }
-                });
+        general.forEach((manner, known) -> {
+            MasteryTally tally = gathered.in(manner).mastery();
+            if (tally.answers() > 0) {
+                mastery.add(tally.told(known.mastery(), Demand.of(tally)));
+            }
+        });
         Manner manner =
                 gathered.in(Manner.FRAME).mastery().answers() > 0 ? Manner.FRAME : Manner.MIND;
         InGeneral known = general.getOrDefault(manner, InGeneral.shipped(manner));
@@ -56,7 +59,17 @@ record Judged(
                 in.slips().told(known.slips(), manner.shipped()),
                 in.pace().told(known.pace()),
                 standing(gathered.attempts(), tables),
+                new Lacks(
+                        posterior(gathered, general, Manner.FRAME),
+                        posterior(gathered, general, Manner.MIND)),
                 new ConcurrentHashMap<>());
+    }
+
+    private static SlipPosterior posterior(
+            Gathered gathered, Map<Manner, InGeneral> general, Manner manner) {
+        MasteryTally tally = gathered.in(manner).mastery();
+        InGeneral known = general.getOrDefault(manner, InGeneral.shipped(manner));
+        return tally.told(known.mastery(), Demand.of(tally)).posterior();
     }
 
     private static Standing standing(List<Attempt> attempts, EventTables tables) {

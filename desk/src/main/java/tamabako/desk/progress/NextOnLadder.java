@@ -29,9 +29,7 @@ final class NextOnLadder {
 
     /// How ready a pupil is for the next grade; empty where there is nothing to go by.
     Optional<Readiness> of(Judged pupil) {
-        return pupil.answers() == 0
-                ? Optional.empty()
-                : of(pupil, 1).stream().findFirst();
+        return pupil.answers() == 0 ? Optional.empty() : of(pupil, 1).stream().findFirst();
     }
 
     /// How ready a pupil is for the next `most` grades.

@@ -28,9 +28,7 @@ public record PacePart(
     static PacePart of(PupilPace pace, Locale language) {
         PaceWords words = PaceWords.of(language);
         List<PartPace> told =
-                pace.isEnough()
-                        ? pace.parts().stream().filter(PartPace::told).toList()
-                        : List.of();
+                pace.isEnough() ? pace.parts().stream().filter(PartPace::told).toList() : List.of();
         return new PacePart(
                 pace.problems(),
                 pace.isEnough(),

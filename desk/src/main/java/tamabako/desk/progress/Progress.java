@@ -66,8 +66,7 @@ final class Progress implements PupilTraces {
 
     private Judged judge(Gathered one, Learned known) {
         return known.judged()
-                .computeIfAbsent(
-                        one.pupil().id(), _ -> Judged.of(one, known.general(), tables));
+                .computeIfAbsent(one.pupil().id(), _ -> Judged.of(one, known.general(), tables));
     }
 
     private Learned learn(String groupId, List<Gathered> group) {
@@ -89,18 +88,17 @@ final class Progress implements PupilTraces {
         Optional<Gathered> before =
                 Optional.ofNullable(gathered.get(pupil.id()))
                         .filter(one -> one.works().equals(works) && one.pupil().equals(pupil));
-        return before.orElseGet(
-                () -> {
-                    Gathered now =
-                            Gathered.of(
-                                    pupil,
-                                    works,
-                                    id -> book.sheets().find(id).map(KeptSheet::sheet),
-                                    tables,
-                                    zone);
-                    gathered.put(pupil.id(), now);
-                    return now;
-                });
+        return before.orElseGet(() -> {
+            Gathered now =
+                    Gathered.of(
+                            pupil,
+                            works,
+                            id -> book.sheets().find(id).map(KeptSheet::sheet),
+                            tables,
+                            zone);
+            gathered.put(pupil.id(), now);
+            return now;
+        });
     }
 
     /// The tables of the problems that were asked for last.

@@ -3,6 +3,7 @@ package tamabako.desk.progress;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.LongSupplier;
 import tamabako.desk.book.PupilTraces;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
@@ -16,7 +17,9 @@ public final class ProgressPages implements Routes, PupilTraces {
 
     /// @param clock tells the moment
     /// @param zone where the lessons are held
-    public ProgressPages(ClassBook book, InstantSource clock, ZoneId zone) {
+    /// @param seeds where fresh seeds come from
+    public ProgressPages(
+            ClassBook book, InstantSource clock, ZoneId zone, LongSupplier seeds) {
         this.progress = new Progress(book, zone);
         ChosenLadder chosen = new ChosenLadder(book);
         NextOnLadder next = new NextOnLadder(chosen, progress.tables());
@@ -24,7 +27,14 @@ public final class ProgressPages implements Routes, PupilTraces {
                 List.of(
                         new PupilProgressPage(book, progress, chosen, next),
                         new GroupProgressPage(book, progress, next),
-                        new ReportPage(book, progress, next, clock, zone));
+                        new ReportPage(book, progress, next, clock, zone),
+                        new PracticePages(
+                                book,
+                                progress,
+                                new Planning(next, progress.tables()),
+                                clock,
+                                zone,
+                                seeds));
     }
 
     @Override

@@ -17,8 +17,7 @@ import tamabako.records.Group;
 import tamabako.records.Pupil;
 
 /// The page of a pupil's progress: readiness, mastery, slips and pace.
-record PupilProgressPage(
-        ClassBook book, Progress progress, ChosenLadder chosen, NextOnLadder next)
+record PupilProgressPage(ClassBook book, Progress progress, ChosenLadder chosen, NextOnLadder next)
         implements Routes {
 
     /// How many grades ahead are shown.

@@ -26,11 +26,7 @@ import tamabako.records.Pupil;
 
 /// The report for a family, to be printed: plain words, praise where it is due, and no shame.
 record ReportPage(
-        ClassBook book,
-        Progress progress,
-        NextOnLadder next,
-        InstantSource clock,
-        ZoneId zone)
+        ClassBook book, Progress progress, NextOnLadder next, InstantSource clock, ZoneId zone)
         implements Routes {
 
     /// With fewer answers nothing is said but how many there are.

@@ -72,9 +72,7 @@ public record SlipsPart(
                 Arrays.stream(SlipKind.values())
                         .filter(kind -> kind != SlipKind.NONE_KNOWN)
                         .filter(kind -> slips.sum().slips().of(kind) >= WORTH_TELLING)
-                        .sorted(
-                                Comparator.comparingDouble(
-                                        kind -> -slips.sum().slips().of(kind)))
+                        .sorted(Comparator.comparingDouble(kind -> -slips.sum().slips().of(kind)))
                         .limit(MOST)
                         .toList();
         double most = kinds.isEmpty() ? 1 : slips.sum().slips().of(kinds.getFirst());
@@ -102,9 +100,7 @@ public record SlipsPart(
     }
 
     private static List<String> rules(LastingRules rules, RuleWords words) {
-        return rules.found()
-                ? List.of(words.say(rules.likeliest().getFirst().rule()))
-                : List.of();
+        return rules.found() ? List.of(words.say(rules.likeliest().getFirst().rule())) : List.of();
     }
 
     private static List<DayBar> bars(List<Gathered.Day> all, Words reader) {

@@ -62,7 +62,8 @@ public final class Form {
             }
         }
         blame(name, words.say("form.whole", least, most));
-        return Integer.parseInt(usual.getOrDefault(name, Integer.toString(least)));
+        String otherwise = usual.getOrDefault(name, "");
+        return otherwise.isBlank() ? least : Integer.parseInt(otherwise);
     }
 
     /// The same where the field may be left empty.

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,12 +18,17 @@ import tamabako.paper.wish.Size;
 import tamabako.paper.wish.Unprintable;
 import tamabako.problems.Sheet;
 
-/// A sheet as PDF: `/sheets/K7QM-29XF.pdf?part=key&language=ja&size=large`.
-final class SheetPdf {
+/// Sheets as PDF: `/sheets/K7QM-29XF.pdf?part=key&language=ja&size=large`.
+public final class SheetPdf {
 
     private SheetPdf() {}
 
     static Reply reply(Sheet sheet, Request request) {
+        return reply(List.of(sheet), request);
+    }
+
+    /// Several sheets as one PDF; at least one.
+    public static Reply reply(List<Sheet> sheets, Request request) {
         Fields asked = request.query();
         Optional<Part> part = choice(Part.values(), asked.find("part").orElse("sheet"));
         Optional<Size> size = choice(Size.values(), asked.find("size").orElse("normal"));
@@ -39,8 +45,8 @@ final class SheetPdf {
                         Optional.empty());
         try {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            SheetPrint.write(sheet, wish, pdf);
-            return new Reply.Bytes(200, "application/pdf", named(sheet, wish), pdf.toByteArray());
+            SheetPrint.write(sheets, wish, pdf);
+            return new Reply.Bytes(200, "application/pdf", named(sheets, wish), pdf.toByteArray());
         } catch (Unprintable refused) {
             return Reply.trouble(400, "unprintable", refused.message(request.words().language()));
         } catch (IOException failed) {
@@ -48,8 +54,9 @@ final class SheetPdf {
         }
     }
 
-    private static Map<String, String> named(Sheet sheet, PrintWish wish) {
-        String name = sheet.id() + "-" + wish.part().name().toLowerCase(Locale.ROOT);
+    private static Map<String, String> named(List<Sheet> sheets, PrintWish wish) {
+        String which = sheets.size() == 1 ? sheets.getFirst().id() : "sheets";
+        String name = which + "-" + wish.part().name().toLowerCase(Locale.ROOT);
         return Map.of("Content-Disposition", "inline; filename=\"" + name + ".pdf\"");
     }
 

@@ -49,8 +49,7 @@ class AssistantSeesTest {
 
     @Test
     void noButtonThatWouldBeRefusedIsShown() {
-        try (OpenDesk desk =
-                OpenDesk.guarded(folder, true, InetAddress.getLoopbackAddress(), 0)) {
+        try (OpenDesk desk = OpenDesk.guarded(folder, true, InetAddress.getLoopbackAddress(), 0)) {
             Visit visit = assistant(desk);
             meet("/");
             while (!ahead.isEmpty()) {
@@ -113,9 +112,7 @@ class AssistantSeesTest {
         String token = "token" + id;
         desk.book()
                 .signIns()
-                .keep(
-                        new SignIn(
-                                id, AccountDoor.digest(token), "helper", "127.0.0.1", now, now));
+                .keep(new SignIn(id, AccountDoor.digest(token), "helper", "127.0.0.1", now, now));
         return new Visit(desk.url()).carrying("sign-in", token);
     }
 }

@@ -13,8 +13,17 @@ class AimedGradeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "8 kyu, 8", "8級, 8", "８級, 8", "Grade 8, 8", "8, 8", "準1級, jun-1", "jun-1 kyu, jun-1",
-        "Semi-grade 2, jun-2", "15級, 15", "段位, dan", "Dan, dan"
+        "8 kyu, 8",
+        "8級, 8",
+        "８級, 8",
+        "Grade 8, 8",
+        "8, 8",
+        "準1級, jun-1",
+        "jun-1 kyu, jun-1",
+        "Semi-grade 2, jun-2",
+        "15級, 15",
+        "段位, dan",
+        "Dan, dan"
     })
     void theTeachersWordsAreFound(String words, String grade) {
         assertThat(LADDER.grades().get(AimedGrade.in(LADDER, words).orElseThrow()).id())

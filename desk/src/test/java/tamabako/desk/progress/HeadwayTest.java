@@ -20,8 +20,7 @@ class HeadwayTest {
     @Test
     void twoHalvesAreComparedByTheTestOfTwoProportions() {
         Headway headway = Headway.of(List.of(day(0, 100, 60), day(7, 100, 80))).orElseThrow();
-        assertThat(headway.errors())
-                .isCloseTo(3.086, within(0.001));
+        assertThat(headway.errors()).isCloseTo(3.086, within(0.001));
         assertThat(headway.better()).isTrue();
         assertThat(headway.still()).isFalse();
     }

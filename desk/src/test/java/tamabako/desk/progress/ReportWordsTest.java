@@ -23,10 +23,7 @@ class ReportWordsTest {
     static Stream<Arguments> moves() {
         return Stream.of("en", "ja")
                 .flatMap(language ->
-                        Arrays.stream(Move.values())
-                                .map(move ->
-                                        Arguments.of(
-                                                language, move)));
+                        Arrays.stream(Move.values()).map(move -> Arguments.of(language, move)));
     }
 
     @ParameterizedTest

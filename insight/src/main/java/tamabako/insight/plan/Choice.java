@@ -12,10 +12,15 @@ import java.util.function.Supplier;
 /// @param needs the sections of the exam
 /// @param learning how practice tells
 /// @param examShare the least share of exercises as in the exam, 0 to 1
-public record Choice(List<Need> needs, Learning learning, double examShare) {
+/// @param pupilsEach how many of the pupils that one pupil may be are looked at for each choice, 1 or
+///   more: with few what is uncertain is tried more often
+public record Choice(List<Need> needs, Learning learning, double examShare, int pupilsEach) {
 
     /// A quarter as in the exam mixes the work and shows where the pupil stands.
     public static final double USUAL_EXAM_SHARE = 0.25;
+
+    /// So many pupils are looked at for each choice.
+    public static final int USUAL_PUPILS = 1;
 
     /// No drill takes more of a plan than this: what is mixed is kept longer. Source: Rohrer and
     /// others (2020), a trial with 54 classes.
@@ -39,12 +44,9 @@ public record Choice(List<Need> needs, Learning learning, double examShare) {
         int exams = 0;
         int wanted = (int) Math.ceil(examShare * count - 1e-9);
         for (int i = 0; i < count; i++) {
-            double[] factors = pupils.get();
-            for (int strand = 0; strand < factors.length; strand++) {
-                factors[strand] *= left[strand];
-            }
+            List<double[]> drawn = drawn(pupils, left);
             boolean due = exams < wanted * (i + 1) / count || wanted - exams >= count - i;
-            Exercise next = best(allowed(exercises, chosen, due, count), factors);
+            Exercise next = best(allowed(exercises, chosen, due, count), drawn);
             chosen.add(next);
             exams += next.focus().isAsInExam() ? 1 : 0;
             for (int strand = 0; strand < left.length; strand++) {
@@ -98,11 +100,26 @@ public record Choice(List<Need> needs, Learning learning, double examShare) {
         return share * (chosen.size() + 1) - had;
     }
 
-    private Exercise best(List<Exercise> exercises, double[] factors) {
+    private List<double[]> drawn(Supplier<double[]> pupils, double[] left) {
+        List<double[]> drawn = new ArrayList<>();
+        for (int i = 0; i < pupilsEach; i++) {
+            double[] factors = pupils.get();
+            for (int strand = 0; strand < factors.length; strand++) {
+                factors[strand] *= left[strand];
+            }
+            drawn.add(factors);
+        }
+        return drawn;
+    }
+
+    private Exercise best(List<Exercise> exercises, List<double[]> drawn) {
         Exercise best = exercises.getFirst();
         double most = -1;
         for (Exercise exercise : exercises) {
-            double worth = worth(exercise, factors);
+            double worth = 0;
+            for (double[] factors : drawn) {
+                worth += worth(exercise, factors);
+            }
             if (worth > most) {
                 most = worth;
                 best = exercise;

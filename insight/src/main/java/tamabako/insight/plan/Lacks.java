@@ -8,10 +8,27 @@ import tamabako.insight.slip.Strand;
 
 /// What a pupil lacks, as far as it is known: how many times as often as usual slips are made in
 /// each strand.
-///
-/// @param frame in work on the frame
-/// @param mind in work in the head
-public record Lacks(SlipPosterior frame, SlipPosterior mind) {
+public final class Lacks {
+
+    private final SlipPosterior frame;
+    private final SlipPosterior mind;
+    private final double[] left;
+
+    private Lacks(SlipPosterior frame, SlipPosterior mind, double[] left) {
+        this.frame = frame;
+        this.mind = mind;
+        this.left = left;
+    }
+
+    /// What the answers tell, and what is left of it after the practice since.
+    ///
+    /// @param frame of work on the frame
+    /// @param mind of work in the head
+    /// @param learning how practice tells
+    public static Lacks of(
+            SlipPosterior frame, SlipPosterior mind, Practised practised, Learning learning) {
+        return new Lacks(frame, mind, practised.left(learning));
+    }
 
     /// The likeliest factors, as a [Load] has them.
     public double[] likeliest() {
@@ -20,7 +37,7 @@ public record Lacks(SlipPosterior frame, SlipPosterior mind) {
             factors[Load.from(Manner.FRAME) + strand.index()] = frame.factor(strand);
             factors[Load.from(Manner.MIND) + strand.index()] = mind.factor(strand);
         }
-        return factors;
+        return withPractice(factors);
     }
 
     /// Draws pupils that this one may be, always the same ones for a seed.
@@ -33,7 +50,14 @@ public record Lacks(SlipPosterior frame, SlipPosterior mind) {
             System.arraycopy(
                     onFrame.next(chance), 0, factors, Load.from(Manner.FRAME), Strand.COUNT);
             System.arraycopy(inMind.next(chance), 0, factors, Load.from(Manner.MIND), Strand.COUNT);
-            return factors;
+            return withPractice(factors);
         };
+    }
+
+    private double[] withPractice(double[] factors) {
+        for (int strand = 0; strand < factors.length; strand++) {
+            factors[strand] *= left[strand];
+        }
+        return factors;
     }
 }

@@ -56,7 +56,9 @@ public record Planner(Exercises exercises, Learning learning) {
         if (fitting.isEmpty() || needs.isEmpty()) {
             return new NextPractice(List.of(), List.of(), List.of());
         }
-        Choice choice = new Choice(needs, learning, Choice.USUAL_EXAM_SHARE);
+        Choice choice = 
+                new Choice(
+                        needs, learning, Choice.USUAL_EXAM_SHARE, Choice.USUAL_PUPILS);
         List<Exercise> chosen =
                 choice.of(fitting, wish.count(), lacks.pupils(wish.seed()));
         List<Item> items = made(chosen, wish);

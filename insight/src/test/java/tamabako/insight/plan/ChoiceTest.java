@@ -50,7 +50,8 @@ class ChoiceTest {
                         new Need("columns", load(4, 4), columns),
                         new Need("products", load(4, 4), products)),
                 Learning.USUAL,
-                Choice.USUAL_EXAM_SHARE);
+                Choice.USUAL_EXAM_SHARE,
+                Choice.USUAL_PUPILS);
     }
 
     private static double[] factors(double five, double ten) {

@@ -65,7 +65,11 @@ class PlannerTest {
                             Attempt.of(problem, Integer.toString(written)))
                     .ifPresent(frame::add);
         }
-        return new Lacks(posterior(frame), posterior(new MasteryTally(Manner.MIND)));
+        return Lacks.of(
+                posterior(frame),
+                posterior(new MasteryTally(Manner.MIND)),
+                new Practised(),
+                Learning.USUAL);
     }
 
     private static Readiness readiness(int answers) {

@@ -67,15 +67,14 @@ record DemoPupil(
 
     private Rates rates(double times) {
         Rates shipped = Rates.shipped();
-        return shipped.with(
-                kind -> {
-                    double rate = shipped.of(kind);
-                    return switch (kind) {
-                        // Not a rate but a share, of what nobody can explain.
-                        case NONE_KNOWN -> rate;
-                        default -> Math.min(0.3, rate * times * (kind == usual ? USUAL : 1));
-                    };
-                });
+        return shipped.with(kind -> {
+            double rate = shipped.of(kind);
+            return switch (kind) {
+                // Not a rate but a share, of what nobody can explain.
+                case NONE_KNOWN -> rate;
+                default -> Math.min(0.3, rate * times * (kind == usual ? USUAL : 1));
+            };
+        });
     }
 
     private Duration took(Problem problem, SplittableRandom chance) {

@@ -65,8 +65,7 @@ final class DemoTerm {
     }
 
     private List<Task> graded(String id, int first, int last) {
-        Grade grade =
-                Ladders.ladder(LADDER).flatMap(ladder -> ladder.grade(id)).orElseThrow();
+        Grade grade = Ladders.ladder(LADDER).flatMap(ladder -> ladder.grade(id)).orElseThrow();
         PaperMaker maker = PaperMaker.of(LADDER, grade);
         List<Task> tasks = new ArrayList<>();
         for (int lesson = first; lesson >= last; lesson--) {
@@ -88,9 +87,7 @@ final class DemoTerm {
     private static String title(Grade grade, Section section, int number) {
         return "%s, %s, no. %d"
                 .formatted(
-                        grade.name().in(Locale.ENGLISH),
-                        section.name().in(Locale.ENGLISH),
-                        number);
+                        grade.name().in(Locale.ENGLISH), section.name().in(Locale.ENGLISH), number);
     }
 
     private Task wished(String title, Wish wish, int lesson) {
