@@ -14,6 +14,8 @@ import tamabako.insight.mastery.MasteryAnswer;
 import tamabako.insight.mastery.MasteryTally;
 import tamabako.insight.pace.PaceAnswer;
 import tamabako.insight.pace.PaceTally;
+import tamabako.insight.plan.Load;
+import tamabako.insight.plan.Practised;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilAnswer;
 import tamabako.insight.pooling.PupilTally;
@@ -32,12 +34,14 @@ import tamabako.records.Work;
 /// @param works what was handed in, the oldest first
 /// @param attempts the answers whose problems are still in the book, the oldest first
 /// @param days right and wrong answers by day
+/// @param practised what all of them have taught
 /// @param manners what was worked on the frame, and what in the head
 record Gathered(
         Pupil pupil,
         List<Work> works,
         List<Attempt> attempts,
         List<Day> days,
+        Practised practised,
         Map<Manner, OfManner> manners) {
 
     /// The answers that were worked in one manner.
@@ -68,6 +72,7 @@ record Gathered(
             ZoneId zone) {
         List<Attempt> attempts = new ArrayList<>();
         Map<LocalDate, Day> days = new TreeMap<>();
+        Practised practised = new Practised();
         Map<Manner, OfManner> manners = new EnumMap<>(Manner.class);
         for (Work work : works) {
             LocalDate day = work.handedAt().atZone(zone).toLocalDate();
@@ -83,7 +88,9 @@ record Gathered(
                         (before, _) -> before.with(answer.right()));
                 Manner manner = Manner.of(attempt.problem());
                 OfManner tallies = manners.computeIfAbsent(manner, OfManner::empty);
-                add(tallies, tables.of(attempt.problem()), attempt, manner);
+                EventTable table = tables.of(attempt.problem());
+                add(tallies, table, attempt, manner);
+                practised.add(Load.of(List.of(table), 1));
             }
         }
         return new Gathered(
@@ -91,6 +98,7 @@ record Gathered(
                 List.copyOf(works),
                 List.copyOf(attempts),
                 List.copyOf(days.values()),
+                practised,
                 manners);
     }
 

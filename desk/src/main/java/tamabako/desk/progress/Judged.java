@@ -11,6 +11,7 @@ import tamabako.insight.mastery.PupilMastery;
 import tamabako.insight.mastery.SlipPosterior;
 import tamabako.insight.pace.PupilPace;
 import tamabako.insight.plan.Lacks;
+import tamabako.insight.plan.Learning;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilSlips;
 import tamabako.insight.readiness.Readiness;
@@ -59,9 +60,11 @@ record Judged(
                 in.slips().told(known.slips(), manner.shipped()),
                 in.pace().told(known.pace()),
                 standing(gathered.attempts(), tables),
-                new Lacks(
+                Lacks.of(
                         posterior(gathered, general, Manner.FRAME),
-                        posterior(gathered, general, Manner.MIND)),
+                        posterior(gathered, general, Manner.MIND),
+                        gathered.practised(),
+                        Learning.USUAL),
                 new ConcurrentHashMap<>());
     }
 
