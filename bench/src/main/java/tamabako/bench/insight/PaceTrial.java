@@ -127,8 +127,8 @@ final class PaceTrial {
             deviations += Ranks.correlation(own, toldOwn) / Move.values().length;
             double middle = middle(truth, told);
             for (int i = 0; i < truth.length; i++) {
-                double true_ = truth[i] / middle;
-                covered.note(parts.get(i).low() <= true_ && true_ <= parts.get(i).high());
+                double truly = truth[i] / middle;
+                covered.note(parts.get(i).low() <= truly && truly <= parts.get(i).high());
             }
         }
         return "| %s | %d | %.2f | %.3f | %.3f | %.3f | %s | %s | %.2f ms |"

@@ -20,7 +20,7 @@ final class Distinct {
         int size = 0;
         for (int i = 0; i < slots.length; i++) {
             long key = events.tenths(i);
-            int slot = (int) (key * SPREAD >>> (Long.SIZE - bits));
+            int slot = (int) ((key * SPREAD) >>> (Long.SIZE - bits));
             while (keys[slot] != key && keys[slot] != 0) {
                 slot = (slot + 1) & (keys.length - 1);
             }
