@@ -3,7 +3,6 @@ package tamabako.bench.room;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.nio.ByteBuffer;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.Selector;
 import java.nio.channels.SocketChannel;
@@ -28,7 +27,7 @@ final class Seating implements AutoCloseable {
     private static final String NONE_REFUSED = ",\"refused\":\"\"";
 
     private final Selector selector = Selector.open();
-    private final ByteBuffer buffer = ByteBuffer.allocate(64 * 1024);
+    private final byte[] buffer = new byte[64 * 1024];
     private final InetSocketAddress server;
     private final String room;
     private final List<Wire> senders = new ArrayList<>();

@@ -38,15 +38,14 @@ final class Wire {
 
     /// Reads what is there.
     ///
-    /// @param buffer backed by an array
+    /// @param buffer where the bytes may be put on the way
     /// @return whether the other end is still there
-    boolean read(ByteBuffer buffer) throws IOException {
-        buffer.clear();
-        int count = channel.read(buffer);
+    boolean read(byte[] buffer) throws IOException {
+        int count = channel.read(ByteBuffer.wrap(buffer));
         if (isStream) {
-            count(buffer.array(), count);
+            count(buffer, count);
         } else if (count > 0) {
-            String fresh = new String(buffer.array(), 0, count, StandardCharsets.ISO_8859_1);
+            String fresh = new String(buffer, 0, count, StandardCharsets.ISO_8859_1);
             text = text.isEmpty() ? fresh : text + fresh;
         }
         return count >= 0;

@@ -56,8 +56,7 @@ public record Encryption(SSLContext context) {
             CertificateFactory factory = CertificateFactory.getInstance("X.509");
             for (Pem block : Pem.read(file)) {
                 if (block.label().equals("CERTIFICATE")) {
-                    chain.add(
-                            factory.generateCertificate(new ByteArrayInputStream(block.bytes())));
+                    chain.add(factory.generateCertificate(new ByteArrayInputStream(block.bytes())));
                 }
             }
         } catch (GeneralSecurityException broken) {
@@ -73,8 +72,8 @@ public record Encryption(SSLContext context) {
         boolean isOther = false;
         for (Pem block : Pem.read(file)) {
             if (block.label().equals("PRIVATE KEY")) {
-                return key(block).orElseThrow(() ->
-                        new BadEncryption(BadEncryption.Reason.OTHER_KEY, file));
+                return key(block)
+                        .orElseThrow(() -> new BadEncryption(BadEncryption.Reason.OTHER_KEY, file));
             }
             isOther |= block.label().endsWith(" PRIVATE KEY");
         }
@@ -86,8 +85,7 @@ public record Encryption(SSLContext context) {
         for (String kind : List.of("RSA", "EC", "EdDSA")) {
             try {
                 KeyFactory factory = KeyFactory.getInstance(kind);
-                return Optional.of(
-                        factory.generatePrivate(new PKCS8EncodedKeySpec(block.bytes())));
+                return Optional.of(factory.generatePrivate(new PKCS8EncodedKeySpec(block.bytes())));
             } catch (GeneralSecurityException another) {
                 // Then it is of another kind.
             }

@@ -78,8 +78,7 @@ class EncryptionTest {
     }
 
     private static void write(String name, String label, byte[] bytes) throws IOException {
-        String text =
-                Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(bytes);
+        String text = Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(bytes);
         Files.writeString(
                 folder.resolve(name),
                 "made for a test\n-----BEGIN %s-----\n%s\n-----END %s-----\n"
