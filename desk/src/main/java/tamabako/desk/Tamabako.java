@@ -17,8 +17,8 @@ import tamabako.desk.command.MasteryCommand;
 import tamabako.desk.command.PaperCommand;
 import tamabako.desk.command.PlanCommand;
 import tamabako.desk.command.ProblemsCommand;
-import tamabako.desk.command.SheetCommand;
 import tamabako.desk.command.ReadyCommand;
+import tamabako.desk.command.SheetCommand;
 import tamabako.desk.command.SlipsCommand;
 import tamabako.desk.command.WorkCommand;
 

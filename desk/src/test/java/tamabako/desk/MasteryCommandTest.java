@@ -87,15 +87,17 @@ class MasteryCommandTest {
         assertThat(pace.get("low").asDouble()).isLessThan(pace.get("times").asDouble());
         assertThat(lines().get(1).get("pace").has("times")).isFalse();
         assertThat(goro.get("moves")).hasSize(9);
-        assertThat(goro.get("moves")).allSatisfy(move -> {
-            assertThat(move.get("say").get("ja").asText()).isNotBlank();
-            if (move.get("move").asText().startsWith("take")) {
-                assertThat(move.has("rate")).isFalse();
-                return;
-            }
-            assertThat(move.get("low").asDouble()).isLessThan(move.get("rate").asDouble());
-            assertThat(move.get("high").asDouble()).isGreaterThan(move.get("rate").asDouble());
-        });
+        assertThat(goro.get("moves"))
+                .allSatisfy(move -> {
+                    assertThat(move.get("say").get("ja").asText()).isNotBlank();
+                    if (move.get("move").asText().startsWith("take")) {
+                        assertThat(move.has("rate")).isFalse();
+                        return;
+                    }
+                    assertThat(move.get("low").asDouble()).isLessThan(move.get("rate").asDouble());
+                    assertThat(move.get("high").asDouble())
+                            .isGreaterThan(move.get("rate").asDouble());
+                });
         double met = 0;
         double steps = 0;
         for (JsonNode cell : goro.get("table")) {

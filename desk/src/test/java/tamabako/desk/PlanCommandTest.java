@@ -50,8 +50,18 @@ class PlanCommandTest {
     void everyPupilHasAPlanOfItsOwnWithReasons() throws IOException {
         String file = file();
         String[] asked = {
-            "plan", "--ladder", "abacus-one-sheet", "--grade", "8", "--count", "6", "--days", "30",
-            "--seed", "5", file
+            "plan",
+            "--ladder",
+            "abacus-one-sheet",
+            "--grade",
+            "8",
+            "--count",
+            "6",
+            "--days",
+            "30",
+            "--seed",
+            "5",
+            file
         };
 
         assertThat(run(asked)).isEqualTo(1);
@@ -79,8 +89,14 @@ class PlanCommandTest {
     void moreThanCanBePlannedIsRefused() throws IOException {
         assertThat(
                         run(
-                                "plan", "--ladder", "abacus-one-sheet", "--grade", "8", "--count",
-                                "900", file()))
+                                "plan",
+                                "--ladder",
+                                "abacus-one-sheet",
+                                "--grade",
+                                "8",
+                                "--count",
+                                "900",
+                                file()))
                 .isEqualTo(2);
 
         assertThat(err.toString()).contains("1 to 200 problems");

@@ -83,8 +83,7 @@ final class ExamPaper {
                             .mapToDouble(i -> difficulty(section, i))
                             .mapToObj(one -> new Task(slips(section, one), seconds(section, one)))
                             .toList();
-            parts.add(
-                    new Outline.Part(section(s), new Field(sorts.get(s), Manner.FRAME), tasks));
+            parts.add(new Outline.Part(section(s), new Field(sorts.get(s), Manner.FRAME), tasks));
         }
         Grade grade =
                 new Grade(

@@ -13,8 +13,8 @@ import tamabako.insight.readiness.Worked;
 /// A simulated pupil before an exam of three sections, each 420 s and to be passed by itself.
 ///
 /// How often problems go right is logistic in ability less difficulty, which is not what the
-/// forecast reckons with; times are lognormal. On every day the pupil is better or worse, and faster
-/// or slower, in all sections alike.
+/// forecast reckons with; times are lognormal. On every day the pupil is better or worse, and
+/// faster or slower, in all sections alike.
 final class ExamPupil {
 
     static final int PASS = 70;
@@ -113,8 +113,7 @@ final class ExamPupil {
 
     /// The same without a clock.
     static double passUnclocked(int section, double ability) {
-        ScoreChances chances =
-                ExamPaper.chances(section, ability, 0, Double.POSITIVE_INFINITY);
+        ScoreChances chances = ExamPaper.chances(section, ability, 0, Double.POSITIVE_INFINITY);
         return chances.atLeast(PASS);
     }
 }

@@ -8,7 +8,6 @@ import java.util.Locale;
 /// How good told chances were: who passed and who did not.
 final class ForecastScore {
 
-    private static final int BINS = 10;
     private static final double SURE = 1e-6;
 
     private record Told(double chance, boolean passed) {}
@@ -90,11 +89,6 @@ final class ForecastScore {
     @Override
     public String toString() {
         return String.format(
-                Locale.ROOT,
-                "%.3f %.4f %.4f %.2f",
-                area(),
-                brier(),
-                calibrationError(),
-                slope());
+                Locale.ROOT, "%.3f %.4f %.4f %.2f", area(), brier(), calibrationError(), slope());
     }
 }

@@ -7,8 +7,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -82,6 +82,7 @@ final class PlanTrial {
     private static final int POINTS = 100;
 
     /// A problem that is ready to be worked.
+    @SuppressWarnings("ArrayRecordComponent") // reckoned with, never compared
     private record Ready(Column column, EventTable table, double[] expected, Load load) {
 
         static Ready of(Column column, EventTables tables) {
@@ -139,6 +140,7 @@ final class PlanTrial {
     record Gain(double before, double points) {}
 
     /// A pupil, and what was answered before the lessons: as in the exam, without learning from it.
+    @SuppressWarnings("ArrayRecordComponent") // reckoned with, never compared
     record Pupil(double[] factors, List<MasteryAnswer> before, List<Load> loads) {}
 
     /// The pupil of that seed, of whom so many answers are known.
@@ -149,8 +151,7 @@ final class PlanTrial {
         List<Load> loads = new ArrayList<>();
         for (int i = 0; i < known; i++) {
             Ready ready = exam.get(random.nextInt(exam.size()));
-            MasteryAnswer.of(ready.table(), attempt(ready, factors, random))
-                    .ifPresent(before::add);
+            MasteryAnswer.of(ready.table(), attempt(ready, factors, random)).ifPresent(before::add);
             loads.add(ready.load());
         }
         return new Pupil(factors, before, loads);
@@ -168,7 +169,8 @@ final class PlanTrial {
         double[] met = new double[Move.values().length];
         double left = budget;
         for (int lesson = 0; left > 0; lesson++) {
-            List<Exercise> chosen = choose(way, lesson, factors, lacks(tally, practised), wrong, met, seed);
+            List<Exercise> chosen =
+                    choose(way, lesson, factors, lacks(tally, practised), wrong, met, seed);
             for (Exercise exercise : chosen) {
                 List<Ready> pool = pools.getOrDefault(exercise, exam);
                 Ready ready = pool.get(random.nextInt(pool.size()));
@@ -223,16 +225,17 @@ final class PlanTrial {
     }
 
     private static Attempt attempt(Ready ready, double[] factors, SplittableRandom random) {
-        Rates rates = Rates.shipped().with(kind -> {
-            double factor = factors[new Strand.OfKind(kind).index()];
-            return Math.min(0.9, Rates.shipped().of(kind) * factor);
-        });
+        Rates rates =
+                Rates.shipped()
+                        .with(kind -> {
+                            double factor = factors[new Strand.OfKind(kind).index()];
+                            return Math.min(0.9, Rates.shipped().of(kind) * factor);
+                        });
         double shared = factors[new Strand.OfKind(SlipKind.ONE_BEAD).index()];
         for (Move move : Move.values()) {
             rates = rates.with(move, factors[new Strand.OfMove(move).index()] / shared);
         }
-        List<Long> rows =
-                ready.column().rows().stream().map(row -> row.longValueExact()).toList();
+        List<Long> rows = ready.column().rows().stream().map(row -> row.longValueExact()).toList();
         OptionalLong written = ColumnPupil.writes(rows, Fate.by(rates, random, Habit.NONE));
         String answer = written.isPresent() ? Long.toString(written.getAsLong()) : "0";
         return Attempt.of(ready.column(), answer);
@@ -247,11 +250,10 @@ final class PlanTrial {
             double[] met,
             long seed) {
         double[] likeliest = lacks.likeliest();
-        List<Exercise> fitting =
-                exercises.fitting(way == Way.ORACLE ? truth : likeliest, RIGHT);
+        List<Exercise> fitting = exercises.fitting(way == Way.ORACLE ? truth : likeliest, RIGHT);
         List<Exercise> moves =
                 fitting.stream().filter(one -> one.focus() instanceof Focus.OfMove).toList();
-        
+
         return switch (way) {
             case EXAM_ONLY -> repeated(fitting.getFirst());
             case ROTATE ->

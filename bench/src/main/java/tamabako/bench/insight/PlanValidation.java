@@ -32,7 +32,8 @@ public final class PlanValidation {
                         .mapToObj(i -> trial.pupil(SEED + i, known))
                         .toList();
         List<PlanTrial.Gain> asInExam = gains(trial, PlanTrial.Way.EXAM_ONLY, drawn);
-        System.out.println("| way | gain in points | standard error of the difference | least gain over the exam's in a tenth |");
+        System.out.println(
+                "| way | gain in points | standard error of the difference | least gain over the exam's in a tenth |");
         for (PlanTrial.Way way : PlanTrial.Way.values()) {
             if (arguments.length > 4 && !arguments[4].contains(way.name())) {
                 continue;

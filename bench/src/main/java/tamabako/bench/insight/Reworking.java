@@ -32,7 +32,7 @@ final class Reworking {
             frames[row] = new TableHand[length];
             for (int place = length - 1; place >= 0; place--) {
                 digits[row][place] = figures.charAt(length - 1 - place) - '0';
-                hand.add(sign(row) * digits[row][place] * Math.powExact(10L, place));
+                hand.add((long) sign(row) * digits[row][place] * Math.powExact(10L, place));
                 frames[row][place] = new TableHand();
                 frames[row][place].showAs(hand);
             }
@@ -53,7 +53,7 @@ final class Reworking {
                 int digit = sign(row) * digits[row][place];
                 long unit = Math.powExact(10L, place);
                 Set<Long> changes = new TreeSet<>(List.of(-unit, unit, -5 * unit, 5 * unit));
-                changes.addAll(List.of(-10 * unit, 10 * unit, 9 * digit * unit, digit * unit));
+                changes.addAll(List.of(-10 * unit, 10 * unit, 9L * digit * unit, digit * unit));
                 changes.add(digit * unit / 10 - digit * unit);
                 for (int as = 0; as <= 9; as++) {
                     changes.add((sign(row) * as - digit) * unit);
@@ -130,7 +130,7 @@ final class Reworking {
             from = digits[row].length - 1;
         }
         for (int place = from; place >= other.place; place--) {
-            second.add(sign(row) * digits[row][place] * Math.powExact(10L, place));
+            second.add((long) sign(row) * digits[row][place] * Math.powExact(10L, place));
         }
         second.add(other.change);
         rest(second, other.row, other.place - 1);

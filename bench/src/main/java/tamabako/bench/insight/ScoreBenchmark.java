@@ -73,8 +73,7 @@ public class ScoreBenchmark {
             reached *= going[m];
             most += points[m];
             for (int score = most; score >= points[m]; score--) {
-                first[score] =
-                        first[score] * (1 - right[m]) + right[m] * first[score - points[m]];
+                first[score] = first[score] * (1 - right[m]) + right[m] * first[score - points[m]];
             }
             for (int score = points[m] - 1; score >= 0; score--) {
                 first[score] *= 1 - right[m];

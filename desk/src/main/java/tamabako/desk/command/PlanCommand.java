@@ -2,8 +2,8 @@ package tamabako.desk.command;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.util.OptionalInt;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

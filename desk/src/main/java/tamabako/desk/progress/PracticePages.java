@@ -165,8 +165,7 @@ record PracticePages(
         for (Judged pupil : progress.ofGroup(group.id())) {
             planning.plan(pupil, asked.asked())
                     .ifPresent(planned ->
-                            sheets.add(
-                                    keep(pupil.gathered().pupil(), planned, request.words())));
+                            sheets.add(keep(pupil.gathered().pupil(), planned, request.words())));
         }
         String made = sheets.stream().map(Sheet::id).collect(Collectors.joining("."));
         return Reply.seeOther("/book/groups/" + group.id() + "/practice?made=" + made);
@@ -194,8 +193,8 @@ record PracticePages(
     }
 
     private static List<String> reasons(Optional<Planned> planned, Locale language) {
-        return planned.map(one ->
-                        PlanWords.of(language).say(one.practice(), one.readiness().grade()))
+        return planned.map(
+                        one -> PlanWords.of(language).say(one.practice(), one.readiness().grade()))
                 .orElse(List.of());
     }
 

@@ -18,8 +18,7 @@ public final class ProgressPages implements Routes, PupilTraces {
     /// @param clock tells the moment
     /// @param zone where the lessons are held
     /// @param seeds where fresh seeds come from
-    public ProgressPages(
-            ClassBook book, InstantSource clock, ZoneId zone, LongSupplier seeds) {
+    public ProgressPages(ClassBook book, InstantSource clock, ZoneId zone, LongSupplier seeds) {
         this.progress = new Progress(book, zone);
         ChosenLadder chosen = new ChosenLadder(book);
         NextOnLadder next = new NextOnLadder(chosen, progress.tables());

@@ -146,9 +146,7 @@ class CallRoomWalkTest {
     }
 
     private static void write(Page page, int problem, String written) {
-        for (String key : written.split("")) {
-            page.click("[data-key='" + key + "']");
-        }
+        written.chars().forEach(key -> page.click("[data-key='" + (char) key + "']"));
         assertThat(page.locator("#answer-" + problem)).hasValue(written);
         page.click("[data-key='after']");
     }

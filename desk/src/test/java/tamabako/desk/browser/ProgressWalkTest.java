@@ -95,7 +95,8 @@ class ProgressWalkTest {
             page.locator(".asking button[name=seed]").click();
             page.waitForURL(Pattern.compile("/sheets/[A-Z0-9-]+$"));
             assertThat(page.locator("h1")).containsText("Farah");
-            assertThat(page.locator(".problem").first()).hasText(first, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
+            assertThat(page.locator(".problem").first())
+                    .hasText(first, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
             assertThat(page.locator("main")).containsText("Farah");
 
             scene.open("/book");
@@ -110,7 +111,11 @@ class ProgressWalkTest {
             scene.look("practice-made");
             APIResponse pdf =
                     page.request()
-                            .get(desk.url().replaceAll("/$", "") + page.locator(".made a.button").first().getAttribute("href"));
+                            .get(
+                                    desk.url().replaceAll("/$", "")
+                                            + page.locator(".made a.button")
+                                                    .first()
+                                                    .getAttribute("href"));
             assertThat(new String(pdf.body(), 0, 5, ISO_8859_1)).isEqualTo("%PDF-");
         }
     }

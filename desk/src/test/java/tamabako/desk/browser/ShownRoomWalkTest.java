@@ -156,9 +156,7 @@ class ShownRoomWalkTest {
             Page page = tablets.get(tablet).page();
             assertThat(page.locator(".seat-pad"))
                     .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(20_000));
-            for (String key : written.split("")) {
-                page.click("[data-key='" + key + "']");
-            }
+            written.chars().forEach(key -> page.click("[data-key='" + (char) key + "']"));
             assertThat(page.locator("#answer-" + problem)).hasValue(written);
             page.click("[data-key='after']");
             assertThat(

@@ -12,8 +12,8 @@ import java.util.function.Supplier;
 /// @param needs the sections of the exam
 /// @param learning how practice tells
 /// @param examShare the least share of exercises as in the exam, 0 to 1
-/// @param pupilsEach how many of the pupils that one pupil may be are looked at for each choice, 1 or
-///   more: with few what is uncertain is tried more often
+/// @param pupilsEach how many of the pupils that one pupil may be are looked at for each choice, 1
+///   or more: with few what is uncertain is tried more often
 public record Choice(List<Need> needs, Learning learning, double examShare, int pupilsEach) {
 
     /// A quarter as in the exam mixes the work and shows where the pupil stands.
@@ -63,8 +63,7 @@ public record Choice(List<Need> needs, Learning learning, double examShare, int 
         List<Exercise> others =
                 exercises.stream()
                         .filter(one ->
-                                chosen.isEmpty()
-                                        || !one.focus().equals(chosen.getLast().focus()))
+                                chosen.isEmpty() || !one.focus().equals(chosen.getLast().focus()))
                         .filter(one ->
                                 one.focus().isAsInExam()
                                         || times(one, chosen) < Math.ceil(MOST_SHARE * count))

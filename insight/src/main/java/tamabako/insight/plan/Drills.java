@@ -26,7 +26,6 @@ final class Drills {
     /// @param level how much shorter than in the exam, 0 for as long
     record Drill(Focus focus, Source source, int level) {}
 
-
     private final Section section;
     private final List<Drill> drills = new ArrayList<>();
     private int level;
@@ -102,8 +101,8 @@ final class Drills {
     }
 
     /// Which part of the digits of a rich column ask for its technique, at the least: as large as
-    /// columns are still found quickly for. A rod on which a complement to five was just used cannot
-    /// take another at once; those to ten can follow one another.
+    /// columns are still found quickly for. A rod on which a complement to five was just used
+    /// cannot take another at once; those to ten can follow one another.
     private static double rich(Technique technique) {
         return switch (technique) {
             case DIRECT, TEN_COMPLEMENT -> 0.65;

@@ -57,14 +57,7 @@ public final class Exercises {
         }
         for (Section section : grade.sections()) {
             for (Drills.Drill drill : Drills.of(section)) {
-                add(
-                        all,
-                        drill.focus(),
-                        section,
-                        drill.source(),
-                        drill.level(),
-                        LOOKED_AT,
-                        tables);
+                add(all, drill.focus(), section, drill.source(), drill.level(), LOOKED_AT, tables);
             }
         }
         return new Exercises(ladder, grade, all);
@@ -97,8 +90,8 @@ public final class Exercises {
     }
 
     /// What fits a pupil with these factors: each section as in the exam, and its drills of that
-    /// length at which about so many go right. All drills of a section have one length, so that none
-    /// is worth more for its length alone.
+    /// length at which about so many go right. All drills of a section have one length, so that
+    /// none is worth more for its length alone.
     ///
     /// @param factors how many times as often as usual slips are made, as a [Load] has them
     /// @param right the chance that is aimed at, 0 to 1
@@ -108,8 +101,7 @@ public final class Exercises {
             int level = level(section, factors, right);
             all.stream()
                     .filter(one -> one.exercise().section().equals(section.id()))
-                    .filter(one ->
-                            one.exercise().focus().isAsInExam() || one.level() == level)
+                    .filter(one -> one.exercise().focus().isAsInExam() || one.level() == level)
                     .forEach(one -> fitting.add(one.exercise()));
         }
         return fitting;

@@ -35,8 +35,8 @@ public final class PlanJson {
             }
             one.put("right", rounded(reason.right()));
             ObjectNode says = one.putObject("says");
-            WORDS.forEach(words ->
-                    says.put(words.language().getLanguage(), words.say(reason, grade)));
+            WORDS.forEach(
+                    words -> says.put(words.language().getLanguage(), words.say(reason, grade)));
         }
         ArrayNode reviews = node.putArray("reviews");
         practice.reviews().forEach(reviews::add);

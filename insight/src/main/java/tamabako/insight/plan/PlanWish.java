@@ -1,8 +1,8 @@
 package tamabako.insight.plan;
 
 import java.util.OptionalInt;
-import tamabako.problems.Problem;
 import java.util.Set;
+import tamabako.problems.Problem;
 
 /// What is asked of a plan.
 ///

@@ -49,9 +49,12 @@ public final class PlanWords {
         String number = reason.problems() == 1 ? ".one" : "";
         return switch (reason.why()) {
             case TO_FIND_OUT ->
-                    phrases.say("find-out" + number, Map.of("n", reason.problems(), "section", section));
+                    phrases.say(
+                            "find-out" + number,
+                            Map.of("n", reason.problems(), "section", section));
             case AS_IN_EXAM ->
-                    phrases.say("exam" + number, Map.of("n", reason.problems(), "section", section));
+                    phrases.say(
+                            "exam" + number, Map.of("n", reason.problems(), "section", section));
             case COSTS_MOST ->
                     phrases.say(
                             (reason.focus() instanceof Focus.OfKind ? "slip" : "move") + number,

@@ -56,11 +56,8 @@ public record Planner(Exercises exercises, Learning learning) {
         if (fitting.isEmpty() || needs.isEmpty()) {
             return new NextPractice(List.of(), List.of(), List.of());
         }
-        Choice choice = 
-                new Choice(
-                        needs, learning, Choice.USUAL_EXAM_SHARE, Choice.USUAL_PUPILS);
-        List<Exercise> chosen =
-                choice.of(fitting, wish.count(), lacks.pupils(wish.seed()));
+        Choice choice = new Choice(needs, learning, Choice.USUAL_EXAM_SHARE, Choice.USUAL_PUPILS);
+        List<Exercise> chosen = choice.of(fitting, wish.count(), lacks.pupils(wish.seed()));
         List<Item> items = made(chosen, wish);
         return new NextPractice(
                 items,
@@ -113,10 +110,7 @@ public record Planner(Exercises exercises, Learning learning) {
                 double slips = load.get().slips(factors);
                 double points = section.section().fullMarks() * slips * Math.exp(-slips);
                 needs.add(
-                        new Need(
-                                id,
-                                load.get(),
-                                moves ? byChance.getOrDefault(id, 0.0) : points));
+                        new Need(id, load.get(), moves ? byChance.getOrDefault(id, 0.0) : points));
             }
         }
         return needs;

@@ -82,16 +82,14 @@ sealed interface Source {
         }
 
         private Problem inSection(Problem problem) {
-            Terms terms =
-                    problem.terms().withPoints(section.points()).withMode(section.mode());
+            Terms terms = problem.terms().withPoints(section.points()).withMode(section.mode());
             return switch (problem) {
                 case Column column -> new Column(column.id(), column.rows(), terms);
                 case Product product ->
                         new Product(
                                 product.id(), product.multiplicand(), product.multiplier(), terms);
                 case Quotient quotient ->
-                        new Quotient(
-                                quotient.id(), quotient.dividend(), quotient.divisor(), terms);
+                        new Quotient(quotient.id(), quotient.dividend(), quotient.divisor(), terms);
                 case Root root -> new Root(root.id(), root.degree(), root.of(), terms);
             };
         }

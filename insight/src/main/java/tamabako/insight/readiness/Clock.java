@@ -7,8 +7,8 @@ import java.util.Optional;
 
 /// The chances of the problems of a paper to be done in time, for every pace that a pupil may have.
 ///
-/// They are told one after another over the whole paper: of each problem, the chance that it is done
-/// in time once the one before it was.
+/// They are told one after another over the whole paper: of each problem, the chance that it is
+/// done in time once the one before it was.
 final class Clock {
 
     private static final int APART = Draws.ALONE.length;

@@ -5,8 +5,8 @@ import java.util.List;
 /// Pupils that one pupil may be, equally likely: for each field how often slips are made, and how
 /// long work takes.
 ///
-/// They are not drawn by chance but spread evenly, by the fractions of multiples of square roots
-/// of primes, so that a few hundred tell as much as many thousand drawn, and always the same.
+/// They are not drawn by chance but spread evenly, by the fractions of multiples of square roots of
+/// primes, so that a few hundred tell as much as many thousand drawn, and always the same.
 ///
 /// Source: R. D. Richtmyer, "The evaluation of definite integrals, and a quasi-Monte-Carlo method
 /// based on the properties of algebraic numbers" (1951).
@@ -16,15 +16,21 @@ final class Draws {
     ///
     /// Source: Gauss and Hermite's rule of five and of three points.
     static final double[] TOGETHER = {
-        -2.856_970_013_872_806, -1.355_626_179_974_266, 0, 1.355_626_179_974_266,
+        -2.856_970_013_872_806,
+        -1.355_626_179_974_266,
+        0,
+        1.355_626_179_974_266,
         2.856_970_013_872_806
     };
 
     static final double[] ALONE = {-1.732_050_807_568_877, 0, 1.732_050_807_568_877};
 
     private static final double[] TOGETHER_WEIGHTS = {
-        0.011_257_411_327_720_7, 0.222_075_922_005_613, 0.533_333_333_333_333,
-        0.222_075_922_005_613, 0.011_257_411_327_720_7
+        0.011_257_411_327_720_7,
+        0.222_075_922_005_613,
+        0.533_333_333_333_333,
+        0.222_075_922_005_613,
+        0.011_257_411_327_720_7
     };
 
     private static final double ALONE_OUTSIDE = 1 / 6.0;
@@ -43,14 +49,12 @@ final class Draws {
         this.places = new int[count][fields.size()];
         this.alone = new int[count][fields.size()];
         this.together = new double[count][];
-        double unknown =
-                fields.stream().mapToDouble(standing.pace()::unknown).average().orElse(0);
+        double unknown = fields.stream().mapToDouble(standing.pace()::unknown).average().orElse(0);
         for (int i = 0; i < count; i++) {
             int shared = standing.slips().shared(even(i, 0));
             together[i] = together(unknown, even(i, 1));
             for (int j = 0; j < fields.size(); j++) {
-                places[i][j] =
-                        standing.slips().place(shared, fields.get(j), even(i, 2 + 2 * j));
+                places[i][j] = standing.slips().place(shared, fields.get(j), even(i, 2 + 2 * j));
                 double chance = even(i, 3 + 2 * j);
                 alone[i][j] = chance < ALONE_OUTSIDE ? 0 : chance < 1 - ALONE_OUTSIDE ? 1 : 2;
             }

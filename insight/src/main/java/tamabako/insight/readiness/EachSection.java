@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /// So much has to be reached in every section.
 ///
-/// A section's table has, for each goal, the chance to be done with the section and have enough, and
-/// to have enough at all; then the expected number of right answers.
+/// A section's table has, for each goal, the chance to be done with the section and have enough,
+/// and to have enough at all; then the expected number of right answers.
 final class EachSection implements Goals {
 
     private final List<Outline.Part> parts;
@@ -15,8 +15,7 @@ final class EachSection implements Goals {
     private final int goals;
     private final Optional<Duration> time;
 
-    EachSection(
-            List<Outline.Part> parts, int[] points, boolean inRight, Optional<Duration> time) {
+    EachSection(List<Outline.Part> parts, int[] points, boolean inRight, Optional<Duration> time) {
         this.parts = parts;
         this.time = time;
         this.goals = points.length;
@@ -101,7 +100,6 @@ final class EachSection implements Goals {
     public void addSection(
             SectionTable table, int section, int goal, int at, double weight, double[] told) {
         told[0] += weight * table.numbers()[at + goals + goal];
-        told[1] +=
-                weight * table.numbers()[at + 2 * goals] * parts.get(section).section().points();
+        told[1] += weight * table.numbers()[at + 2 * goals] * parts.get(section).section().points();
     }
 }

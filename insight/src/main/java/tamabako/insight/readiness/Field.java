@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import tamabako.insight.pooling.Manner;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.PadLine;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
@@ -14,7 +15,6 @@ import tamabako.problems.Root;
 import tamabako.problems.Story;
 import tamabako.problems.grade.Format;
 import tamabako.problems.grade.Section;
-import tamabako.problems.Mode;
 
 /// Work of one sort, done in one manner: what a pupil may be better or worse at than at the rest.
 ///

@@ -42,8 +42,7 @@ public record Forecast(Recalibration correction) {
         List<Readiness.RankChance> ranks = new ArrayList<>();
         if (outline.grade().pass() instanceof Pass.ByScore byScore) {
             for (int goal = 0; goal < chances.size(); goal++) {
-                ranks.add(
-                        new Readiness.RankChance(byScore.ranks().get(goal), chances.get(goal)));
+                ranks.add(new Readiness.RankChance(byScore.ranks().get(goal), chances.get(goal)));
             }
         }
         return new Readiness(
@@ -124,10 +123,9 @@ public record Forecast(Recalibration correction) {
                 outline.parts().stream()
                         .filter(part -> !outline.grade().isForAll(part.section()))
                         .sorted(
-                                Comparator.comparingInt(
-                                                (Outline.Part part) ->
-                                                        proof(standing, part, outline).more())
-                                        .thenComparing(
+                                Comparator.comparingInt((Outline.Part part) ->
+                                                proof(standing, part, outline).more())
+                                        .thenComparingDouble(
                                                 part -> -expected(standing, part, outline)))
                         .limit(
                                 outline.grade()
@@ -136,8 +134,7 @@ public record Forecast(Recalibration correction) {
                                         .orElse(0))
                         .toList();
         return outline.parts().stream()
-                .filter(part ->
-                        outline.grade().isForAll(part.section()) || chosen.contains(part))
+                .filter(part -> outline.grade().isForAll(part.section()) || chosen.contains(part))
                 .toList();
     }
 

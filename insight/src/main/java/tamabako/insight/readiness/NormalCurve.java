@@ -8,7 +8,7 @@ final class NormalCurve {
 
     private static final double FAR = 7.071_067_811_865_47;
     private static final double OUT_OF_SIGHT = 37;
-    private static final double ROOT_OF_TURN = 2.506_628_274_631_000_5;
+    private static final double ROOT_OF_TURN = 2.506_628_274_631_000_2;
 
     private static final double[] ABOVE = {
         3.526_249_659_989_11e-2,

@@ -97,7 +97,8 @@ final class PaceBelief {
         return own[field];
     }
 
-    /// Which part of the shared variance is a matter of not knowing the pupil; the rest is the day's.
+    /// Which part of the shared variance is a matter of not knowing the pupil; the rest is the
+    /// day's.
     double unknown(int field) {
         return unknown[field];
     }

@@ -52,7 +52,8 @@ public record Readiness(
         }
         Optional<SectionReadiness> least =
                 sections.stream()
-                        .filter(section -> section.told().flatMap(told -> told.enough()).isPresent())
+                        .filter(section ->
+                                section.told().flatMap(told -> told.enough()).isPresent())
                         .min(Comparator.comparingDouble(Readiness::enough));
         return least.isPresent()
                 ? least

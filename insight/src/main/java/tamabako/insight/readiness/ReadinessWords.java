@@ -38,7 +38,8 @@ public final class ReadinessWords {
     public List<String> say(Readiness readiness) {
         List<String> said = new ArrayList<>();
         said.add(pass(readiness));
-        readiness.next()
+        readiness
+                .next()
                 .ifPresent(next ->
                         readiness.ranks().stream()
                                 .filter(rank -> rank.rank().equals(next))
@@ -49,7 +50,8 @@ public final class ReadinessWords {
                                                         "rank",
                                                         rank.rank().name().in(language),
                                                         rank.chance()))));
-        readiness.limiting()
+        readiness
+                .limiting()
                 .ifPresent(section ->
                         said.add(
                                 phrases.say(
@@ -73,8 +75,7 @@ public final class ReadinessWords {
     }
 
     private String untold(String key, String name, int more) {
-        return phrases.say(
-                more == 1 ? key + ".one" : key, Map.of("name", name, "more", more));
+        return phrases.say(more == 1 ? key + ".one" : key, Map.of("name", name, "more", more));
     }
 
     private String chance(String key, String name, Chance chance) {

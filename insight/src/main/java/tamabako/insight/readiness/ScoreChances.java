@@ -5,9 +5,9 @@ import java.util.List;
 
 /// The chance of every score of a section, worked in its order against the clock.
 ///
-/// `P(score = s) = sum over m of [P(T(1..m) <= C) - P(T(1..m+1) <= C)] * PB(m, s)`: the problems are
-/// worked one after another, each taking a lognormal time; those done within the limit C count, and
-/// PB(m, s) is the chance that the first m of them bring s points.
+/// `P(score = s) = sum over m of [P(T(1..m) <= C) - P(T(1..m+1) <= C)] * PB(m, s)`: the problems
+/// are worked one after another, each taking a lognormal time; those done within the limit C count,
+/// and PB(m, s) is the chance that the first m of them bring s points.
 public final class ScoreChances {
 
     private final double[] chances;

@@ -6,8 +6,8 @@ import java.util.Arrays;
 /// objects. One thread at a time may use it.
 ///
 /// The score of the problems from the i-th on, once the one before is done, is 0 if the clock stops
-/// the pupil, else the points of the i-th if it is right, and in both cases the score of those after
-/// it. So one pass from the last problem to the first is enough: that is the weighted
+/// the pupil, else the points of the i-th if it is right, and in both cases the score of those
+/// after it. So one pass from the last problem to the first is enough: that is the weighted
 /// Poisson-binomial distribution of the first m problems, mixed over the m at which time runs out,
 /// in the time of one. All terms are added and none taken, so that even the smallest chance keeps
 /// its figures.

@@ -9,8 +9,7 @@ import tamabako.problems.grade.Section;
 /// @param field the sort of work that it is
 /// @param proof what stands behind the figures
 /// @param told the figures; empty where there is not enough behind them
-public record SectionReadiness(
-        Section section, Field field, Proof proof, Optional<Figures> told) {
+public record SectionReadiness(Section section, Field field, Proof proof, Optional<Figures> told) {
 
     /// The figures of a section.
     ///

@@ -32,8 +32,8 @@ final class SectionTable {
     /// A table for places from `lowest` to `highest`, of `width` numbers each.
     ///
     /// @param slips the slips expected in each problem
-    /// @param going for each pace, together and alone, the chance of each problem to be done in time
-    ///   once the one before was
+    /// @param going for each pace, together and alone, the chance of each problem to be done in
+    ///   time once the one before was
     static SectionTable of(
             double[] slips,
             SlipBelief grid,

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import tamabako.problems.grade.Pass;
 
-/// One pupil before one paper: the chance to reach each goal of the paper, for every pupil that this
-/// one may be.
+/// One pupil before one paper: the chance to reach each goal of the paper, for every pupil that
+/// this one may be.
 final class Sitting {
 
     /// How many pupils one pupil is taken for, where goals are of each section and of the whole.
@@ -45,8 +45,7 @@ final class Sitting {
         this.dayMost = (int) Math.ceil(DAYS_REACH * day / (DAY_STEP * SlipBelief.STEP));
         this.days = days(day);
         this.noFaster = new double[parts.size()];
-        this.going =
-                Clock.going(parts, fieldOfPart, outline.grade().time(), standing, noFaster);
+        this.going = Clock.going(parts, fieldOfPart, outline.grade().time(), standing, noFaster);
         this.tables = new SectionTable[parts.size()];
         for (int s = 0; s < tables.length; s++) {
             tables[s] = table(s, going[s]);
@@ -160,8 +159,7 @@ final class Sitting {
     }
 
     private SectionTable[] faster(double[] faster) {
-        double[][][] changed =
-                Clock.going(parts, fieldOfPart, goals.time(), standing, faster);
+        double[][][] changed = Clock.going(parts, fieldOfPart, goals.time(), standing, faster);
         SectionTable[] quick = tables.clone();
         for (int s = 0; s < quick.length; s++) {
             if (!Arrays.deepEquals(changed[s], going[s])) {

@@ -6,8 +6,8 @@ import java.util.List;
 /// How often a pupil may slip: what is believed after some answers.
 ///
 /// The logarithm of how many times as often as usual is `shared + own`: one part for all work, and
-/// one for each field. Both stand on a grid. The answers of a field say how likely each sum is; from
-/// them come the chance of each shared part, and of each own part given the shared one.
+/// one for each field. Both stand on a grid. The answers of a field say how likely each sum is;
+/// from them come the chance of each shared part, and of each own part given the shared one.
 final class SlipBelief {
 
     /// The grid of sums, and how many of its steps the shared part takes at once.

@@ -46,8 +46,8 @@ public final class Standing {
         return of(answers, variety, last);
     }
 
-    /// The standing of the pupil who gave `answers`, as of a day counted from 1970; answers of later
-    /// days count as of that day.
+    /// The standing of the pupil who gave `answers`, as of a day counted from 1970; answers of
+    /// later days count as of that day.
     public static Standing of(List<Worked> answers, Variety variety, OptionalLong today) {
         List<List<Worked>> byField = new ArrayList<>();
         for (Field field : Field.all()) {
@@ -62,9 +62,11 @@ public final class Standing {
                         today.isPresent() && answer.day().isPresent()
                                 ? Math.pow(
                                         KEPT,
-                                        Math.max(
-                                                0,
-                                                today.getAsLong() - answer.day().getAsLong()))
+                                        (double)
+                                                Math.max(
+                                                        0,
+                                                        today.getAsLong()
+                                                                - answer.day().getAsLong()))
                                 : 1)
                 .toArray();
     }

@@ -10,9 +10,9 @@ package tamabako.insight.readiness;
 /// @param problem the spread of one pupil's times for equal problems, above 0
 public record Variety(Trait slips, Trait pace, double problem) {
 
-    /// What is taken where nothing was learned. All of it is assumed: no spreads have been published.
-    /// Fields of one pupil are taken to differ widely, for the rates and times of pupils in general
-    /// are assumptions as well, and may be off more in one field than in another.
+    /// What is taken where nothing was learned. All of it is assumed: no spreads have been
+    /// published. Fields of one pupil are taken to differ widely, for the rates and times of pupils
+    /// in general are assumptions as well, and may be off more in one field than in another.
     public static final Variety USUAL =
             new Variety(new Trait(0, 0.9, 0.6, 0.35), new Trait(0, 0.4, 0.3, 0.07), 0.25);
 

@@ -22,7 +22,8 @@ final class WholePaper implements Goals {
     WholePaper(List<Outline.Part> parts, int[] points, Optional<Duration> time) {
         this.parts = parts;
         this.time = time;
-        this.unit = parts.stream().mapToInt(part -> part.section().points()).reduce(0, this::divisor);
+        this.unit =
+                parts.stream().mapToInt(part -> part.section().points()).reduce(0, this::divisor);
         this.worth = parts.stream().mapToInt(part -> part.section().points() / unit).toArray();
         this.counts = parts.stream().mapToInt(part -> part.tasks().size()).toArray();
         this.least = Arrays.stream(points).map(one -> Math.ceilDiv(one, unit)).toArray();

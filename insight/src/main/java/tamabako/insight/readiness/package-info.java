@@ -9,8 +9,9 @@
 /// for every pupil that this one may be, and from all of them the chance to pass ([Readiness]).
 ///
 /// One worked example: two problems of 5 points that go right with the chances .9 and .8 and are
-/// both reached score 10 with the chance .72, 5 with .26 and 0 with .02. If the second is reached in
-/// time with the chance one half, these are .36, .54 and .10 (.45 + .09 and .05 + .05 come together).
+/// both reached score 10 with the chance .72, 5 with .26 and 0 with .02. If the second is reached
+/// in time with the chance one half, these are .36, .54 and .10 (.45 + .09 and .05 + .05 come
+/// together).
 @NullMarked
 package tamabako.insight.readiness;
 

@@ -104,8 +104,7 @@ class ChoiceTest {
     void noDrillTakesMoreThanAThird() {
         List<Exercise> chosen = choice(1, 1).of(EXERCISES, 30, () -> factors(20, 1));
 
-        assertThat(of(chosen, new Focus.OfMove(Move.ADD_FIVE_COMPLEMENT)))
-                .isLessThanOrEqualTo(10);
+        assertThat(of(chosen, new Focus.OfMove(Move.ADD_FIVE_COMPLEMENT))).isLessThanOrEqualTo(10);
     }
 
     @Test

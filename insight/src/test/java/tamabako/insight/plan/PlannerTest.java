@@ -60,9 +60,7 @@ class PlannerTest {
             int second = 16 + 10 * (i % 3) + i % 3;
             Problem problem = ProblemText.parse(first + " + " + second);
             int written = first + second - (i % 2 == 0 ? 10 : 0);
-            MasteryAnswer.of(
-                            TABLES.of(problem),
-                            Attempt.of(problem, Integer.toString(written)))
+            MasteryAnswer.of(TABLES.of(problem), Attempt.of(problem, Integer.toString(written)))
                     .ifPresent(frame::add);
         }
         return Lacks.of(

@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 class PractisedTest {
 
     private static final Load LOAD =
-            new Load(
-                    Collections.nCopies(Load.SIZE, 0.1), Collections.nCopies(Load.SIZE, 10.0), 30);
+            new Load(Collections.nCopies(Load.SIZE, 0.1), Collections.nCopies(Load.SIZE, 10.0), 30);
 
     private static double left(Practised practised) {
         return practised.left(new Learning(0.01))[0];

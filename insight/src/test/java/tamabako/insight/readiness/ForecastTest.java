@@ -78,13 +78,10 @@ class ForecastTest {
         Outline whole =
                 Papers.outline(new Pass.Whole(140), 0, each.parts().toArray(Outline.Part[]::new));
         Outline oneClock =
-                Papers.outline(
-                        new Pass.Whole(140), 700, each.parts().toArray(Outline.Part[]::new));
+                Papers.outline(new Pass.Whole(140), 700, each.parts().toArray(Outline.Part[]::new));
         Outline eachByOneClock =
                 Papers.outline(
-                        new Pass.PointsInEach(70),
-                        700,
-                        each.parts().toArray(Outline.Part[]::new));
+                        new Pass.PointsInEach(70), 700, each.parts().toArray(Outline.Part[]::new));
         Standing standing = Standing.of(NOTHING, Variety.USUAL);
 
         for (Outline outline : List.of(each, whole, oneClock, eachByOneClock)) {
@@ -115,8 +112,7 @@ class ForecastTest {
                                         - right * slips
                                         + (20 - right) * Math.log(-Math.expm1(-slips)));
                 for (double d = -1.4; d <= 1.4; d += 0.07) {
-                    double weight =
-                            likely * Math.exp(-d * d / (2 * trait.day() * trait.day()));
+                    double weight = likely * Math.exp(-d * d / (2 * trait.day() * trait.day()));
                     double one = Math.exp(-0.3 * Math.exp(x + d));
                     sum += weight * sevenOfTen(one);
                     all += weight;
@@ -156,12 +152,9 @@ class ForecastTest {
     @Test
     void whatIsKnownOfOneFieldSaysSomethingOfTheOther() {
         Outline products =
-                Papers.outline(
-                        new Pass.PointsInEach(70), 0, Papers.twoSections().parts().get(1));
-        Standing good =
-                Papers.standing(Papers.answers(Papers.COLUMNS, 60, 58, 0.25, 0), NOTHING);
-        Standing bad =
-                Papers.standing(Papers.answers(Papers.COLUMNS, 60, 20, 0.25, 0), NOTHING);
+                Papers.outline(new Pass.PointsInEach(70), 0, Papers.twoSections().parts().get(1));
+        Standing good = Papers.standing(Papers.answers(Papers.COLUMNS, 60, 58, 0.25, 0), NOTHING);
+        Standing bad = Papers.standing(Papers.answers(Papers.COLUMNS, 60, 20, 0.25, 0), NOTHING);
 
         assertThat(Forecast.PLAIN.chance(good, products))
                 .isGreaterThan(Forecast.PLAIN.chance(bad, products) + 0.2);
@@ -185,8 +178,7 @@ class ForecastTest {
 
     @Test
     void easierProblemsSayLess() {
-        Standing easy =
-                Papers.standing(Papers.answers(Papers.COLUMNS, 20, 20, 0.05, 0), NOTHING);
+        Standing easy = Papers.standing(Papers.answers(Papers.COLUMNS, 20, 20, 0.05, 0), NOTHING);
         Readiness readiness = told(easy, Papers.twoSections());
 
         assertThat(readiness.sections().getFirst().proof().more()).isEqualTo(6);
@@ -250,9 +242,7 @@ class ForecastTest {
                         Papers.answers(Papers.PRODUCTS, 40, 36, 0.15, 0));
         for (Pass.Scored scored : Pass.Scored.values()) {
             Readiness readiness =
-                    told(
-                            standing,
-                            Papers.outline(new Pass.ByScore(ranks, scored), 0, parts));
+                    told(standing, Papers.outline(new Pass.ByScore(ranks, scored), 0, parts));
             List<Double> chances =
                     readiness.ranks().stream().map(rank -> rank.chance().likely()).toList();
             assertThat(chances).hasSize(3);
@@ -273,8 +263,7 @@ class ForecastTest {
             fresh.add(new Worked(one.field(), one.slips(), one.right(), one.pace(), day(120)));
         }
         Outline columns =
-                Papers.outline(
-                        new Pass.PointsInEach(70), 0, Papers.twoSections().parts().get(0));
+                Papers.outline(new Pass.PointsInEach(70), 0, Papers.twoSections().parts().get(0));
         double now = Forecast.PLAIN.chance(Standing.of(fresh, Variety.USUAL), columns);
         List<Worked> sameDay =
                 fresh.stream()

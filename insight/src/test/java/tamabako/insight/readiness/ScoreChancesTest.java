@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 class ScoreChancesTest {
 
     /// The reference values of a section against the clock are those of a simulation with 4,000,000
-    /// draws and of a grid of 0.05 s; difficulties run evenly from -0.8 to 0.8, and the logarithm of
-    /// a time rises by 0.09 of the difficulty.
+    /// draws and of a grid of 0.05 s; difficulties run evenly from -0.8 to 0.8, and the logarithm
+    /// of a time rises by 0.09 of the difficulty.
     private record Clocked(
             String name, int count, double odds, double mean, double spread, int pass) {
 
@@ -64,21 +64,23 @@ class ScoreChancesTest {
 
     @Test
     void everyCellAgreesWithExactFractionsToTwelveFigures() {
-        forSeeds(30, draw -> {
-            int count = 50;
-            double[] right = new double[count];
-            double[] going = new double[count];
-            int[] points = new int[count];
-            for (int i = 0; i < count; i++) {
-                right[i] = draw.between(1, 999) / 1000.0;
-                going[i] = draw.between(500, 1000) / 1000.0;
-                points[i] = new int[] {2, 5, 10}[draw.between(0, 2)];
-            }
-            double[] all = new double[count];
-            Arrays.fill(all, 1);
-            assertExact(right, points, all);
-            assertExact(right, points, going);
-        });
+        forSeeds(
+                30,
+                draw -> {
+                    int count = 50;
+                    double[] right = new double[count];
+                    double[] going = new double[count];
+                    int[] points = new int[count];
+                    for (int i = 0; i < count; i++) {
+                        right[i] = draw.between(1, 999) / 1000.0;
+                        going[i] = draw.between(500, 1000) / 1000.0;
+                        points[i] = new int[] {2, 5, 10}[draw.between(0, 2)];
+                    }
+                    double[] all = new double[count];
+                    Arrays.fill(all, 1);
+                    assertExact(right, points, all);
+                    assertExact(right, points, going);
+                });
     }
 
     /// Adds up, for every m, the chance that just m problems are done times their exact scores.
@@ -94,7 +96,8 @@ class ScoreChancesTest {
             BigDecimal goes = m < right.length ? new BigDecimal(going[m]) : BigDecimal.ZERO;
             BigDecimal stops = reached.multiply(BigDecimal.ONE.subtract(goes));
             for (int score = 0; score <= most; score++) {
-                mixed[score] = mixed[score].add(stops.multiply(first[score], MathContext.DECIMAL128));
+                mixed[score] =
+                        mixed[score].add(stops.multiply(first[score], MathContext.DECIMAL128));
             }
             reached = reached.multiply(goes, MathContext.DECIMAL128);
             if (m < right.length) {
@@ -150,7 +153,8 @@ class ScoreChancesTest {
         }
     }
 
-    /// Source: R package PoissonBinomial 1.2.5, `dgpbinom`, five problems of 5 and five of 10 points.
+    /// Source: R package PoissonBinomial 1.2.5, `dgpbinom`, five problems of 5 and five of 10
+    /// points.
     @Test
     void pointsAgreeWithR() throws IOException {
         double[] right = {.95, .9, .9, .85, .8, .8, .75, .7, .6, .5};
@@ -160,8 +164,7 @@ class ScoreChancesTest {
         assertThat(lines).hasSize(76);
         for (String[] line : lines) {
             int score = Integer.parseInt(line[0]);
-            assertThat(sums.chance(score))
-                    .isCloseTo(Double.parseDouble(line[1]), within(1e-13));
+            assertThat(sums.chance(score)).isCloseTo(Double.parseDouble(line[1]), within(1e-13));
             assertThat(sums.atLeast(score)).isCloseTo(Double.parseDouble(line[2]), within(1e-13));
         }
     }
