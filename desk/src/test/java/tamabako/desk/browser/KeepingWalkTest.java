@@ -49,7 +49,7 @@ class KeepingWalkTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en,390", "en,1024", "en,1920", "ja,390", "ja,1024", "ja,1920"})
+    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
     void aRosterIsLookedAtAndWritten(String language, int width) throws IOException {
         String group = "火曜" + language + width;
         Path roster =

@@ -10,36 +10,46 @@ final class Distinct {
 
     private final long[] sorted;
     private final int[] groups;
+    private final long[] keys;
+    private final int shift;
 
     /// @param events whose differences are never 0
     Distinct(Events events) {
-        int bits = Long.SIZE - Long.numberOfLeadingZeros(2L * events.size() + 1);
-        long[] keys = new long[1 << bits];
-        int[] slots = new int[events.size()];
-        long[] found = new long[events.size()];
+        int count = events.size();
+        // Half as much room again is enough: most differences are shared by several slips.
+        int bits = Integer.SIZE - Integer.numberOfLeadingZeros(count + count / 2 + 1);
+        this.keys = new long[1 << bits];
+        this.shift = Long.SIZE - bits;
+        this.groups = new int[count];
+        long[] found = new long[count];
         int size = 0;
-        for (int i = 0; i < slots.length; i++) {
+        for (int i = 0; i < count; i++) {
             long key = events.tenths(i);
-            int slot = (int) ((key * SPREAD) >>> (Long.SIZE - bits));
-            while (keys[slot] != key && keys[slot] != 0) {
-                slot = (slot + 1) & (keys.length - 1);
-            }
+            int slot = slot(key);
             if (keys[slot] == 0) {
                 keys[slot] = key;
                 found[size++] = key;
             }
-            slots[i] = slot;
+            groups[i] = slot;
         }
         this.sorted = Arrays.copyOf(found, size);
         Arrays.sort(sorted);
         int[] ranks = new int[keys.length];
-        for (int slot = 0; slot < keys.length; slot++) {
-            ranks[slot] = keys[slot] == 0 ? 0 : Arrays.binarySearch(sorted, keys[slot]);
+        for (int rank = 0; rank < size; rank++) {
+            ranks[slot(sorted[rank])] = rank;
         }
-        this.groups = slots;
-        for (int i = 0; i < groups.length; i++) {
-            groups[i] = ranks[slots[i]];
+        for (int i = 0; i < count; i++) {
+            groups[i] = ranks[groups[i]];
         }
+    }
+
+    /// Where a key is, or where it belongs.
+    private int slot(long key) {
+        int slot = (int) ((key * SPREAD) >>> shift);
+        while (keys[slot] != key && keys[slot] != 0) {
+            slot = (slot + 1) & (keys.length - 1);
+        }
+        return slot;
     }
 
     /// The different differences, ascending.

@@ -31,21 +31,19 @@ final class Events {
     }
 
     /// Of slips that are looked for without some part of the finder.
-    Events(Set<Omission> omitted) {
-        this(ROOM, omitted);
-    }
-
+    ///
     /// @param room for how many slips there is room at first, above 0
-    Events(int room) {
-        this(room, Set.of());
-    }
-
-    private Events(int room, Set<Omission> omitted) {
+    Events(int room, Set<Omission> omitted) {
         this.omitted = omitted;
         this.tenths = new long[room];
         this.codes = new long[room];
         this.weights = new double[room];
         this.moments = new int[room];
+    }
+
+    /// @param room for how many slips there is room at first, above 0
+    Events(int room) {
+        this(room, Set.of());
     }
 
     /// Whether this part of the finder is left out.

@@ -16,12 +16,15 @@ import tamabako.problems.Root;
 /// All single slips that can be made in a problem, from first reading to last writing.
 final class ProblemSlips {
 
+    private static final int USUAL_ROOM = 512;
+    private static final int SLIPS_OF_A_DIGIT = 20;
+
     private final Problem problem;
     private final int places;
     private final Events events;
 
     private ProblemSlips(Problem problem, Set<Omission> omitted) {
-        this.events = new Events(omitted);
+        this.events = new Events(room(problem), omitted);
         this.problem = problem;
         this.places = places(problem);
     }
@@ -33,6 +36,16 @@ final class ProblemSlips {
         Optional<Scaled> answer = Scaled.of(problem.answer().value(), slips.places);
         answer.ifPresent(value -> slips.add(value.units()));
         return slips.events;
+    }
+
+    /// About how many slips there will be: room for them is made once.
+    private static int room(Problem problem) {
+        return switch (problem) {
+            case Column column ->
+                    column.rows().stream().mapToInt(BigDecimal::precision).sum() * SLIPS_OF_A_DIGIT
+                            + USUAL_ROOM;
+            case Product _, Quotient _, Root _ -> 2 * USUAL_ROOM;
+        };
     }
 
     /// How many decimal places the answer may have.
