@@ -101,7 +101,7 @@ class ClassbookCommandTest {
         String words = file("words.txt", "harbour lamp and kettle\n");
         String backup = folder.resolve("book.backup").toString();
         assertThat(classbook("a", "backup", "-o", backup, "--passphrase-file", words)).isZero();
-        assertThat(err.toString()).contains("Backed up:").contains("14 pupils, 6 sheets");
+        assertThat(err.toString()).contains("Backed up:").contains("14 pupils, 45 sheets");
         assertThat(Files.readString(Path.of(backup), StandardCharsets.ISO_8859_1))
                 .startsWith("tamabako class book backup 1 aes-256-gcm")
                 .doesNotContain("Tuesday");
@@ -109,7 +109,7 @@ class ClassbookCommandTest {
         assertThat(classbook("b", "restore", backup, "--passphrase-file", words)).isZero();
         assertThat(err.toString())
                 .contains("Restored and checked:")
-                .contains("14 pupils, 6 sheets");
+                .contains("14 pupils, 45 sheets");
         try (ClassBook before = book("a");
                 ClassBook after = book("b")) {
             assertThat(after.pupils().all()).isEqualTo(before.pupils().all());
