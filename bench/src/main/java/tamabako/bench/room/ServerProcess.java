@@ -61,8 +61,8 @@ final class ServerProcess implements AutoCloseable {
             options.addAll(
                     List.of(
                             "-Xms16m",
-                            "-XX:MinHeapFreeRatio=5",
-                            "-XX:MaxHeapFreeRatio=10",
+                            "-XX:MinHeapFreeRatio=10",
+                            "-XX:MaxHeapFreeRatio=20",
                             "-XX:-ShrinkHeapInSteps"));
         }
         String more = System.getProperty("options", "");
