@@ -53,7 +53,8 @@ class PastForecastTest {
         later.addAll(Papers.answers(Papers.COLUMNS, 30, 30, 0.2, 0));
         Standing standing =
                 Standing.of(before, Variety.USUAL, OptionalLong.of(DAY.toEpochDay()));
-        double told = Forecast.PLAIN.chance(standing, Papers.twoSections());
+        double told =
+                Forecast.PLAIN.of(standing, Papers.twoSections()).pass().orElseThrow().likely();
 
         assertThat(told).isBetween(0.1, 0.9);
         assertThat(of(before, Came.PASSED))
