@@ -119,24 +119,34 @@ public record Forecast(Recalibration correction) {
     /// The sections that are sat: of those to choose from, those with enough behind them first, and
     /// then those in which the largest part of the points is to be expected.
     private static List<Outline.Part> sat(Standing standing, Outline outline) {
+        int choose = outline.grade().elective().map(elective -> elective.choose()).orElse(0);
+        if (choose == 0) {
+            return outline.parts().stream()
+                    .filter(part -> outline.grade().isForAll(part.section()))
+                    .toList();
+        }
         List<Outline.Part> chosen =
                 outline.parts().stream()
                         .filter(part -> !outline.grade().isForAll(part.section()))
+                        .map(part ->
+                                new Elective(
+                                        part,
+                                        proof(standing, part, outline).more(),
+                                        expected(standing, part, outline)))
                         .sorted(
-                                Comparator.comparingInt((Outline.Part part) ->
-                                                proof(standing, part, outline).more())
-                                        .thenComparingDouble(
-                                                part -> -expected(standing, part, outline)))
-                        .limit(
-                                outline.grade()
-                                        .elective()
-                                        .map(elective -> elective.choose())
-                                        .orElse(0))
+                                Comparator.comparingInt(Elective::more)
+                                        .thenComparingDouble(one -> -one.expected()))
+                        .limit(choose)
+                        .map(Elective::part)
                         .toList();
         return outline.parts().stream()
                 .filter(part -> outline.grade().isForAll(part.section()) || chosen.contains(part))
                 .toList();
     }
+
+    /// A section to choose, how much more is to be known of it, and which part of its points is to
+    /// be expected.
+    private record Elective(Outline.Part part, int more, double expected) {}
 
     private static double expected(Standing standing, Outline.Part part, Outline outline) {
         Sitting alone = new Sitting(outline, List.of(part), standing);
