@@ -30,14 +30,7 @@ public record Forecast(Recalibration correction) {
                     sections(sitting, sat, proofs, outline, 0),
                     List.of());
         }
-        double[][] all = sitting.all();
-        List<Chance> chances = new ArrayList<>();
-        for (int goal = 0; goal < sitting.goals().count(); goal++) {
-            int one = goal;
-            double[] here = new double[all.length];
-            Arrays.setAll(here, i -> all[i][one]);
-            chances.add(correction.of(Chance.of(here)));
-        }
+        List<Chance> chances = chances(sitting);
         int next = next(chances);
         List<Readiness.RankChance> ranks = new ArrayList<>();
         if (outline.grade().pass() instanceof Pass.ByScore byScore) {
@@ -57,6 +50,27 @@ public record Forecast(Recalibration correction) {
                         .toList());
     }
 
+    /// The chances alone to pass, or to reach each rank or a higher one from the lowest up; none
+    /// where there is not enough behind them.
+    public List<Chance> chances(Standing standing, Outline outline) {
+        List<Outline.Part> sat = sat(standing, outline);
+        boolean enough =
+                sat.stream().map(part -> proof(standing, part, outline)).allMatch(Proof::isEnough);
+        return enough ? chances(new Sitting(outline, sat, standing)) : List.of();
+    }
+
+    private List<Chance> chances(Sitting sitting) {
+        double[][] all = sitting.all();
+        List<Chance> chances = new ArrayList<>();
+        for (int goal = 0; goal < sitting.goals().count(); goal++) {
+            int one = goal;
+            double[] here = new double[all.length];
+            Arrays.setAll(here, i -> all[i][one]);
+            chances.add(correction.of(Chance.of(here)));
+        }
+        return chances;
+    }
+
     /// The chance alone to pass, or to reach the lowest rank, whatever stands behind it.
     public double chance(Standing standing, Outline outline) {
         double[][] all = new Sitting(outline, sat(standing, outline), standing).all();
@@ -67,7 +81,8 @@ public record Forecast(Recalibration correction) {
         return correction.of(Math.clamp(sum / all.length, 0, 1));
     }
 
-    private static int next(List<Chance> chances) {
+    /// The place of the goal that is to be reached next: the lowest with a chance below one half.
+    static int next(List<Chance> chances) {
         for (int goal = 0; goal < chances.size(); goal++) {
             if (chances.get(goal).likely() < 0.5) {
                 return goal;
