@@ -3,13 +3,9 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,27 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 /// The command `ready`: attempts in, a line for each pupil out.
 class ReadyCommandTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir private Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
-    }
-
-    private List<JsonNode> lines() throws IOException {
-        List<JsonNode> lines = new ArrayList<>();
-        for (String line : out.toString().lines().toList()) {
-            lines.add(JSON.readTree(line));
-        }
-        return lines;
-    }
+    private final Terminal terminal = new Terminal();
 
     /// Attempts at columns and products as they stand in the first grades.
     private String attempts(String pupil, int count, int wrongOfTen, double seconds) {
@@ -73,11 +51,11 @@ class ReadyCommandTest {
                                 + "{\"problem\":{\"kind\":\"column\"}}\n"
                                 + attempts("Ren", 25, 5, 25));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", file))
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", file))
                 .isEqualTo(1);
 
-        assertThat(err.toString()).contains("line 51: ");
-        List<JsonNode> lines = lines();
+        assertThat(terminal.err()).contains("line 51: ");
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(2);
         assertThat(lines.get(0).get("pupil").asText()).isEqualTo("Hina");
         JsonNode hina = lines.get(0).get("grades").get(0);
@@ -97,9 +75,9 @@ class ReadyCommandTest {
     void withTooLittleKnownNoChanceIsTold() throws IOException {
         String file = file(attempts("Aoi", 3, 0, 12));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isZero();
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", file)).isZero();
 
-        JsonNode grade = lines().getFirst().get("grades").get(0);
+        JsonNode grade = terminal.lines().getFirst().get("grades").get(0);
         assertThat(grade.has("chance")).isFalse();
         assertThat(grade.get("needs").asInt()).isPositive();
         assertThat(grade.get("helps")).isEmpty();
@@ -112,9 +90,9 @@ class ReadyCommandTest {
     void aGradeThatIsNotThereIsNamed() throws IOException {
         String file = file("");
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "99", file))
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "99", file))
                 .isEqualTo(2);
 
-        assertThat(err.toString()).contains("has no grade \"99\"");
+        assertThat(terminal.err()).contains("has no grade \"99\"");
     }
 }

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.problems.grade.Grade;
 
@@ -33,19 +33,9 @@ public final class ReadyCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description = "Attempts as JSON lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private AttemptsFile attempts = new AttemptsFile();
 
-    @Option(
-            names = "--ladder",
-            required = true,
-            paramLabel = "LADDER",
-            description = "A shipped ladder, or its file.")
-    private String ladder = "";
+    @Mixin private LadderOption ladder = new LadderOption();
 
     @Option(
             names = "--grade",
@@ -57,12 +47,12 @@ public final class ReadyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LadderSource source = LadderSource.of(spec, ladder);
+        LadderSource source = ladder.read();
         List<Grade> asked = new ArrayList<>();
         for (String grade : grades) {
             asked.add(source.grade(spec, grade));
         }
-        try (BufferedReader in = Source.open(file)) {
+        try (BufferedReader in = attempts.open()) {
             return PupilsReady.run(spec, in, source.ladder(), asked);
         }
     }

@@ -5,42 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 
 /// A teacher's way through the class book: a group, a pupil with all that is written down, and the
 /// pupil erased again.
 class BookWalkTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void fromANewGroupToAnErasedPupil(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book");
             scene.look("book");
@@ -110,14 +89,14 @@ class BookWalkTest {
             page.waitForURL(Pattern.compile("/book/groups/[A-Z0-9]+$"));
             page.locator("form[action$='/remove'] button").click();
             page.waitForURL(Pattern.compile("/book$"));
-        }
+
         assertThat(desk.book().pupils().all()).noneMatch(pupil -> pupil.name().startsWith("りお"));
     }
 
     @ParameterizedTest
     @CsvSource({"en,390", "ja,1024", "en,1920"})
     void theDemoClassShowsItsYear(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book");
             page.locator("h2 a").nth(1).click();
@@ -131,12 +110,12 @@ class BookWalkTest {
             scene.look("demo-pupil");
             page.locator("a[href$='/edit']").click();
             scene.look("demo-edit");
-        }
+
     }
 
     @Test
     void theAttendanceIsNotedWithoutScriptsToo() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             page.route("**/*.js", route -> route.abort());
             scene.open("/book");
@@ -144,6 +123,6 @@ class BookWalkTest {
             page.locator("button[name=absent]").first().click();
             assertThat(page.locator("button[name=absent]").first())
                     .hasAttribute("aria-pressed", "true");
-        }
+
     }
 }

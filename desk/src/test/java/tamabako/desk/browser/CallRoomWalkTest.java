@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.problems.Mode;
 import tamabako.records.Work;
 
@@ -18,7 +15,7 @@ import tamabako.records.Work;
 /// tablets.
 class CallRoomWalkTest {
 
-    @TempDir private Path folder = Path.of("");
+    @RegisterExtension final WalkedDesk desk = new WalkedDesk();
 
     @Test
     void theClassAnswersTwoCallsOnTablets() {
@@ -31,13 +28,11 @@ class CallRoomWalkTest {
     }
 
     private void walk(String language, String caller, int tabletWidth) {
-        try (OpenDesk desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-                TeachersBrowser browser = new TeachersBrowser();
-                Scene teacher = new Scene(browser.browser(), desk.url(), language, 1024);
-                Scene board = new Scene(browser.browser(), desk.url(), language, 1920);
-                Scene mei = new Scene(browser.browser(), desk.url(), language, tabletWidth);
-                Scene ren = new Scene(browser.browser(), desk.url(), language, 1024);
-                Scene aoi = new Scene(browser.browser(), desk.url(), language, 390)) {
+                Scene teacher = desk.scene(language, 1024);
+                Scene board = desk.scene(language, 1920);
+                Scene mei = desk.scene(language, tabletWidth);
+                Scene ren = desk.scene(language, 1024);
+                Scene aoi = desk.scene(language, 390);
             Page page = teacher.page();
             teacher.open(
                     "/call/stage?from=made&count=2&least=1&most=1&rows=3&minus=0&wording=full"
@@ -68,7 +63,7 @@ class CallRoomWalkTest {
             mei.look("tablet-listening");
             teacher.look("caller-calling");
             assertThat(mei.page().locator(".seat-pad")).isVisible(patient());
-            String answer = answer(desk, 0);
+            String answer = answer(0);
             write(mei.page(), 0, answer);
             write(ren.page(), 0, answer);
             write(aoi.page(), 0, "7777");
@@ -94,7 +89,7 @@ class CallRoomWalkTest {
             page.locator(".call-start").click();
             ren.page().reload();
             assertThat(ren.page().locator(".seat-pad")).isVisible(patient());
-            write(mei.page(), 1, answer(desk, 1));
+            write(mei.page(), 1, answer(1));
             assertThat(page.locator(".turn-seats i.right")).hasCount(3);
             page.locator(".call-show").click();
             assertThat(page.locator(".call-outcome")).not().isEmpty();
@@ -118,14 +113,13 @@ class CallRoomWalkTest {
                                     .sheet()
                                     .problems())
                     .allMatch(problem -> problem.terms().mode() == Mode.CALLED);
-        }
     }
 
     private static LocatorAssertions.IsVisibleOptions patient() {
         return new LocatorAssertions.IsVisibleOptions().setTimeout(30_000);
     }
 
-    private static String answer(OpenDesk desk, int problem) {
+    private String answer(int problem) {
         return desk.book()
                 .sheets()
                 .latest(1)

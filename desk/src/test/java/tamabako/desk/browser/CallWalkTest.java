@@ -7,42 +7,19 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /// The caller's page, from the plan to the answer.
 class CallWalkTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void aCallIsPlannedCalledAndAnswered(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/call");
             scene.look("call-plan");
@@ -76,7 +53,7 @@ class CallWalkTest {
             assertThat(page.locator(".call-now.is-prompter")).isVisible();
             page.waitForTimeout(2500);
             scene.look("prompter");
-        }
+
     }
 
     private static void note(Page page, int hands) {
@@ -87,7 +64,7 @@ class CallWalkTest {
     /// What the page reports of its rows, against its own clock and that of the audio device.
     @Test
     void theRowsFollowOneAnotherByTheClock() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             String plan =
                     "from=made&count=1&least=1&most=1&rows=6&minus=0&language=en-US&wording=full"
@@ -117,12 +94,12 @@ class CallWalkTest {
             double wall = rows.get(5).get(2).doubleValue() - rows.get(0).get(2).doubleValue();
             assertThat(audio).isCloseTo(5, within(0.3));
             assertThat(wall).isCloseTo(audio, within(0.1));
-        }
+
     }
 
     @Test
     void theCallPausesBetweenRowsAndSaysTheLastRowAgain() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open(
                     "/call/stage?from=made&count=1&least=1&most=1&rows=4&minus=0&pacing=s&pace=3&language=ja&wording=full&unit=usual&round=none&method=frame&seed=6");
@@ -140,12 +117,12 @@ class CallWalkTest {
                     .hasText(
                             "That was the last row",
                             new LocatorAssertions.HasTextOptions().setTimeout(30_000));
-        }
+
     }
 
     @Test
     void theSoundIsAFileOfItsOwn() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "ja", 1024)) {
+        Scene scene = desk.scene("ja", 1024);
             scene.open(
                     "/call/stage?from=climb&rows=10&minus=2&pace=1&pacing=%2B&language=ja&wording=full&unit=usual&round=standing&method=frame&seed=7");
             Page page = scene.page();
@@ -160,18 +137,18 @@ class CallWalkTest {
                     .containsEntry("content-disposition", "attachment; filename=\"call-1.wav\"");
             assertThat(new String(sound.body(), 0, 4, StandardCharsets.US_ASCII)).isEqualTo("RIFF");
             assertThat(sound.body().length).isGreaterThan(10 * 3 * 32_000);
-        }
+
     }
 
     @Test
     void aPlanThatCannotBeReadComesBackWithItsFaults() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             scene.open("/call/stage?from=made&rows=1&pace=fast&least=5&most=3&seed=7");
             Page page = scene.page();
 
             assertThat(page.locator("#rows-note")).containsText("2");
             assertThat(page.locator("#pace-note")).containsText("0.3");
             scene.look("call-faults");
-        }
+
     }
 }

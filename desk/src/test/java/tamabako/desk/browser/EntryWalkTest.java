@@ -6,18 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.net.InetAddress;
-import java.nio.file.Path;
+import com.microsoft.playwright.options.SelectOption;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Written;
 import tamabako.records.KeptSheet;
@@ -28,22 +25,7 @@ import tamabako.records.Work;
 /// middle, corrected later.
 class EntryWalkTest {
 
-    @TempDir private static Path folder;
-
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
     /// A sheet of three sums of the teacher's own, made through the desk.
     private static KeptSheet makeSheet(Scene scene) {
@@ -61,18 +43,16 @@ class EntryWalkTest {
                 .toList();
     }
 
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void aPileIsEnteredWithTheKeyboardAlone(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             KeptSheet kept = makeSheet(scene);
             List<String> right = answers(kept);
             String id = kept.sheet().id();
             page.locator("#to-group")
                     .selectOption(
-                            new com.microsoft.playwright.options.SelectOption()
-                                    .setLabel("Tuesday juniors"));
+                            new SelectOption().setLabel("Tuesday juniors"));
             page.locator("form[action='/handouts'] button").click();
             assertThat(page.locator("form[action^='/handouts/']")).hasCount(1);
             scene.look("handed-out");
@@ -82,11 +62,10 @@ class EntryWalkTest {
             page.locator("#number").press("Enter");
             assertThat(page.locator("#number-note")).not().isEmpty();
             scene.look("choose-mistaken");
-            page.locator("#number").fill(id.toLowerCase(java.util.Locale.ROOT).replace("-", " "));
+            page.locator("#number").fill(id.toLowerCase(Locale.ROOT).replace("-", " "));
             page.locator("#group")
                     .selectOption(
-                            new com.microsoft.playwright.options.SelectOption()
-                                    .setLabel("Tuesday juniors"));
+                            new SelectOption().setLabel("Tuesday juniors"));
             page.locator("#number").press("Enter");
             page.waitForURL(Pattern.compile("/entry/" + id + "\\?group="));
 
@@ -150,13 +129,13 @@ class EntryWalkTest {
             scene.open("/book/pupils/" + pupil.id());
             page.locator(".piece > summary").first().click();
             scene.look("in-the-book");
-        }
+
     }
 
     @ParameterizedTest
     @CsvSource({"en,1024", "ja,390", "ja,1920"})
     void aFormOfAPaperIsEnteredSectionBySection(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/papers?ladder=abacus-one-sheet");
             page.locator("input[name=grade]").last().check();
@@ -176,12 +155,12 @@ class EntryWalkTest {
             assertThat(page.locator(".hand-out button")).hasCount(0);
             assertThat(line.locator("input[name=a1]")).hasValue("1");
             scene.look("paper");
-        }
+
     }
 
     @Test
     void withoutScriptsEachLineIsKeptByItsButton() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             KeptSheet kept = makeSheet(scene);
             page.route("**/*.js", route -> route.abort());
@@ -192,12 +171,12 @@ class EntryWalkTest {
             line.locator("button").click();
             assertThat(page.locator(".line").nth(2).locator(".score")).containsText("1 of 3");
             assertThat(desk.book().work().ofSheet(kept.sheet().id())).hasSize(1);
-        }
+
     }
 
     @Test
     void whileTheDeskIsAwayWhatIsTypedStays() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             KeptSheet kept = makeSheet(scene);
             scene.open("/entry/" + kept.sheet().id());
@@ -213,6 +192,6 @@ class EntryWalkTest {
             line.locator("input[name=took]").press("Enter");
             assertThat(page.locator(".line").first().locator(".score")).containsText("0 of 3");
             assertThat(page.getByRole(AriaRole.STATUS)).containsText("0 of 3");
-        }
+
     }
 }

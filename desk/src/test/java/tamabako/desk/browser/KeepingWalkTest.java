@@ -7,49 +7,34 @@ import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
-import java.net.InetAddress;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 import tamabako.records.Group;
 import tamabako.records.Pupil;
 
 /// Rosters in, lists out, backup and restore, as a teacher does it on the page.
 class KeepingWalkTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
+    /// A book that holds nothing but the demo class makes room without being asked.
     @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        // A book that holds nothing but the demo class makes room without being asked.
+    static void begin() {
         desk.book().groups().keep(Group.of("Beginners"));
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
     }
 
     private static Path file(String name, String text, String charset) throws IOException {
-        return Files.writeString(folder.resolve(name), text, Charset.forName(charset));
+        return Files.writeString(desk.folder().resolve(name), text, Charset.forName(charset));
     }
 
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void aRosterIsLookedAtAndWritten(String language, int width) throws IOException {
         String group = "火曜" + language + width;
         Path roster =
@@ -58,7 +43,7 @@ class KeepingWalkTest {
                         "氏名,ふりがな,組,生年,電話\n葵,あおい,G,平成29年,1\n弁,べん,G,20x7,\n絵美,えみ,G,2016,\n=1+1,,G,,\n"
                                 .replace("G", group),
                         "windows-31j");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book");
             page.locator("a[href='/book/keeping']").click();
@@ -96,13 +81,13 @@ class KeepingWalkTest {
             page.locator("form[action='/book/keeping/roster'] button").click();
             assertThat(page.locator(".trouble")).isVisible();
             scene.look("roster-unread");
-        }
+
     }
 
     @ParameterizedTest
     @CsvSource({"en,1024", "ja,390"})
     void aBackupIsMadeAndRestored(String language, int width) throws IOException {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book/keeping");
             page.locator("#passphrase").fill("harbour lamp and kettle");
@@ -118,7 +103,7 @@ class KeepingWalkTest {
                             () -> page.locator("form[action$='/backup'] button").click());
             assertThat(download.suggestedFilename())
                     .matches("class-book-\\d{4}-\\d\\d-\\d\\d.backup");
-            Path backup = folder.resolve(language + ".backup");
+            Path backup = desk.folder().resolve(language + ".backup");
             download.saveAs(backup);
             var pupils = desk.book().pupils().all();
             desk.book().pupils().erase(pupils.getFirst().id());
@@ -133,7 +118,7 @@ class KeepingWalkTest {
             assertThat(page.locator(".done")).isVisible();
             scene.look("restored");
             assertThat(desk.book().pupils().all()).isEqualTo(pupils);
-        }
+
     }
 
     private static void restore(Page page, Path backup, String passphrase, boolean replace) {
@@ -145,13 +130,13 @@ class KeepingWalkTest {
 
     @Test
     void listsAreDownloadedAndComeInAgainWithoutAChange() throws IOException {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "ja", 1024)) {
+        Scene scene = desk.scene("ja", 1024);
             Page page = scene.page();
             scene.open("/book/keeping");
             Download download =
                     page.waitForDownload(
                             () -> page.locator("a[href='/book/keeping/pupils.xlsx']").click());
-            Path list = folder.resolve("pupils.xlsx");
+            Path list = desk.folder().resolve("pupils.xlsx");
             download.saveAs(list);
             page.locator("#roster-file").setInputFiles(list);
             page.locator("form[action='/book/keeping/roster'] button").click();
@@ -160,6 +145,6 @@ class KeepingWalkTest {
             assertThat(page.locator("form[action$='/write'] button")).hasCount(0);
             scene.look("roster-same");
             assertThat(desk.book().pupils().all()).extracting(Pupil::name).contains("Aoi");
-        }
+
     }
 }

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.records.Work;
 
 /// A tablet that loses the network in one round and comes back in the next.
@@ -16,11 +16,11 @@ class LateWalkTest {
     /// Browsers note a lost network as trouble, so this page is only painted.
     private static final Path PICTURE = Path.of("target", "screenshots", "en-390-later-tablet.png");
 
-    @TempDir private Path folder = Path.of("");
+    @RegisterExtension final WalkedDesk desk = new WalkedDesk();
 
     @Test
     void whatWasWrittenWithoutANetworkIsHandedInInTheNextRound() {
-        try (RoomClass room = new RoomClass(folder)) {
+            RoomClass room = new RoomClass(desk);
             String code = room.open("one", "5");
             Scene away = room.sit(6, code, 390);
             Page page = away.page();
@@ -35,7 +35,7 @@ class LateWalkTest {
             room.press("end");
             room.press("repeat");
             room.press("start");
-            assertThat(room.desk().book().work().of("PUPIL6")).isEmpty();
+            assertThat(room.book().work().of("PUPIL6")).isEmpty();
 
             page.context().setOffline(false);
             assertThat(page.locator(".seat-status")).containsText("are with your teacher");
@@ -49,10 +49,8 @@ class LateWalkTest {
             room.press("admit-late");
             assertThat(teacher.locator(".asks")).hasCount(0);
 
-            List<Work> work = room.desk().book().work().of("PUPIL6");
+            List<Work> work = room.book().work().of("PUPIL6");
             assertThat(work).hasSize(1);
             assertThat(work.getFirst().right()).isEqualTo(2);
-            away.close();
-        }
     }
 }

@@ -5,17 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
-import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.Locale;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 
 /// From the ladder to the printed forms, and back by a printed number; the ways of making a sheet;
 /// templates; a ladder of the teacher's own.
@@ -24,27 +20,11 @@ class PaperWalkTest {
     private static final Pattern CUSTOMS_LEFT_OUT =
             Pattern.compile("without the customs of setters|作題の慣例なし");
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void fromTheLadderToThePrintedForms(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/ladders");
             scene.look("ladders");
@@ -76,13 +56,13 @@ class PaperWalkTest {
             String address = page.url();
             String number = page.locator(".paper-id").nth(1).innerText();
             scene.open("/papers");
-            page.locator("#find").fill(number.toLowerCase(java.util.Locale.ROOT).replace("-", " "));
+            page.locator("#find").fill(number.toLowerCase(Locale.ROOT).replace("-", " "));
             page.locator("#find").press("Enter");
             assertThat(page).hasURL(address);
             scene.open("/papers?find=" + otherwiseBegun(number));
             assertThat(page.locator("#find-note")).not().isEmpty();
             scene.look("papers-not-found");
-        }
+
     }
 
     /// The number with another first character, which its check character always gives away.
@@ -93,7 +73,7 @@ class PaperWalkTest {
     @ParameterizedTest
     @CsvSource({"en,390", "en,1024", "ja,1024", "ja,1920"})
     void aSheetBySectionAndByTechnique(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/make?by=section");
             page.locator("#ladder").selectOption("abacus-one-sheet");
@@ -105,12 +85,12 @@ class PaperWalkTest {
             page.locator("input[name=learning][value=ten-with-five]").check();
             assertThat(page.locator(".chip-ten-with-five")).hasCount(10);
             scene.look("make-technique");
-        }
+
     }
 
     @Test
     void oneProblemIsExchangedInItsPlace() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open("/make?kind=quotient&divisor=2&quotient=3&seed=12");
             String second = page.locator(".problem").nth(1).innerText();
@@ -127,12 +107,12 @@ class PaperWalkTest {
             String exchanged = page.locator(".problem").nth(2).innerText();
             page.reload();
             assertThat(page.locator(".problem").nth(2).innerText()).isEqualTo(exchanged);
-        }
+
     }
 
     @Test
     void aTemplateIsKeptOpenedAndRemoved() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open("/make?kind=product&multiplicand=3&multiplier=2&count=4&seed=1");
             page.locator(".keep-template summary").click();
@@ -150,13 +130,13 @@ class PaperWalkTest {
             page.locator(".templates summary").click();
             page.locator(".templates button").click();
             assertThat(page.locator(".templates")).hasCount(0);
-        }
+
     }
 
     @ParameterizedTest
     @CsvSource({"en,390", "ja,1024"})
     void aLadderOfOnesOwnIsMendedByItsLines(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/own-ladder?from=first-steps");
             String text = page.locator("#yaml").inputValue();
@@ -176,12 +156,12 @@ class PaperWalkTest {
             scene.look("own-ladder");
             page.locator("form[action$='/remove'] button").click();
             assertThat(page.locator("a[href='/ladders/" + name + "']")).hasCount(0);
-        }
+
     }
 
     @Test
     void moreFormsThanThereAreProblemsForAreRefusedWithTheReason() {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open("/papers?ladder=first-steps&grade=step-2");
             page.locator("#forms").fill("20");
@@ -192,6 +172,6 @@ class PaperWalkTest {
                                     "different problems for \\d+ forms only.* Ask for \\d+ forms"));
             assertThat(page.locator("input[name=grade][value=step-2]")).isChecked();
             scene.look("too-many-forms");
-        }
+
     }
 }

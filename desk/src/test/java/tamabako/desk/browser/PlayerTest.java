@@ -6,9 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,21 +21,11 @@ class PlayerTest {
     private static final List<String> STATES =
             List.of("000", "050", "054", "034", "024", "025", "055", "053", "063");
 
-    private static WorkDesk desk;
-
-    @BeforeAll
-    static void open() {
-        desk = new WorkDesk();
-    }
-
-    @AfterAll
-    static void close() {
-        desk.close();
-    }
+    @RegisterExtension static final WorkDesk desk = new WorkDesk();
 
     @Test
     void theKeysGoThroughEveryStateForthAndBack() {
-        try (Scene scene = desk.at(SUM, "en", 1024)) {
+        Scene scene = desk.at(SUM, "en", 1024);
             Page page = scene.page();
             page.locator(".frame-stage").focus();
             for (int step = 0; step < STATES.size(); step++) {
@@ -51,12 +40,12 @@ class PlayerTest {
             page.keyboard().press("End");
             assertShows(page, 8);
             assertThat(page.locator(".now-answer")).hasText("The answer is 63.");
-        }
+
     }
 
     @Test
     void keysActOnlyWhileThePlayerHasTheFocus() {
-        try (Scene scene = desk.at(SUM, "en", 1024)) {
+        Scene scene = desk.at(SUM, "en", 1024);
             Page page = scene.page();
             page.locator("#sum").focus();
             page.keyboard().press("End");
@@ -69,12 +58,12 @@ class PlayerTest {
             page.keyboard().press("Space");
             assertShows(page, 1);
             assertThat(page.locator("[data-act=play]")).hasAttribute("aria-label", "Play");
-        }
+
     }
 
     @Test
     void theButtonsDoWhatTheySay() {
-        try (Scene scene = desk.at(SUM, "en", 390)) {
+        Scene scene = desk.at(SUM, "en", 390);
             Page page = scene.page();
             page.getByLabel("One step on").tap();
             page.getByLabel("One step on").tap();
@@ -86,12 +75,12 @@ class PlayerTest {
             assertShows(page, 8);
             page.getByLabel("To the start").tap();
             assertShows(page, 0);
-        }
+
     }
 
     @Test
     void aStepOfTheListIsJumpedTo() {
-        try (Scene scene = desk.at(SUM, "en", 1024)) {
+        Scene scene = desk.at(SUM, "en", 1024);
             Page page = scene.page();
             page.locator("#step-6 a").click();
             assertShows(page, 6);
@@ -99,12 +88,12 @@ class PlayerTest {
             assertThat(page.locator(".now-say")).containsText("Row 3.");
             assertThat(page.locator(".now-brief")).hasText("+3 = +5 −2");
             assertThat(page.locator(".now-label")).hasText("row 3");
-        }
+
     }
 
     @Test
     void aJumpNamesTheStepInTheAddressAndLeavesThePageWhereItIs() {
-        try (Scene scene = desk.at(SUM, "en", 390)) {
+        Scene scene = desk.at(SUM, "en", 390);
             Page page = scene.page();
             page.locator("#step-8").scrollIntoViewIfNeeded();
             Object before = page.evaluate("scrollY");
@@ -112,19 +101,19 @@ class PlayerTest {
             assertShows(page, 8);
             assertThat(page.url()).endsWith("#step-8");
             assertThat(page.evaluate("scrollY")).isEqualTo(before);
-        }
+
     }
 
     @Test
     void theLinkOfAStepOpensThere() {
-        try (Scene scene = desk.at(SUM + "#step-5", "en", 1024)) {
+        Scene scene = desk.at(SUM + "#step-5", "en", 1024);
             assertShows(scene.page(), 5);
-        }
+
     }
 
     @Test
     void playRunsToTheEndAndPauses() {
-        try (Scene scene = desk.at(SUM, "en", 1024)) {
+        Scene scene = desk.at(SUM, "en", 1024);
             Page page = scene.page();
             page.clock().install();
             page.locator(".frame-stage").focus();
@@ -142,13 +131,13 @@ class PlayerTest {
             assertShows(page, 8);
             assertThat(page.locator("[data-act=play]")).hasAttribute("aria-label", "Play");
             assertThat(page.locator(".now-say")).hasAttribute("aria-live", "polite");
-        }
+
     }
 
     @Test
     void aPauseInTheMiddleOfAStepLeavesTheStepDone() {
         // 8 − 7: two lower beads down, and after that the five up.
-        try (Scene scene = desk.at("/work?sum=8-7&rods=3#step-1", "en", 1024)) {
+        Scene scene = desk.at("/work?sum=8-7&rods=3#step-1", "en", 1024);
             Page page = scene.page();
             page.locator("[name=speed]").selectOption("6000");
             page.locator(".frame-stage").focus();
@@ -156,12 +145,12 @@ class PlayerTest {
             assertThat(page.locator(".rod-count").last().textContent()).isEqualTo("6");
             page.keyboard().press("Space");
             assertThat(page.locator(".rod-count").last().textContent()).isEqualTo("1");
-        }
+
     }
 
     @Test
     void theSettingCanBeLeftOut() {
-        try (Scene scene = desk.at(SUM, "en", 1024)) {
+        Scene scene = desk.at(SUM, "en", 1024);
             Page page = scene.page();
             page.locator("[name=setting]").uncheck();
             assertShows(page, 2);
@@ -169,12 +158,12 @@ class PlayerTest {
             assertThat(page.locator(".now-say")).hasText("The numbers are set.");
             page.getByLabel("One step back").click();
             assertShows(page, 2);
-        }
+
     }
 
     @Test
     void whatHasJustMovedIsMarkedOnTheFrameAndInTheSum() {
-        try (Scene scene = desk.at(SUM + "#step-3", "en", 1024)) {
+        Scene scene = desk.at(SUM + "#step-3", "en", 1024);
             Page page = scene.page();
             // −2 on the tens: three lower beads up, the five up.
             assertThat(page.locator(".bead.moved")).hasCount(4);
@@ -184,7 +173,7 @@ class PlayerTest {
             page.getByLabel("To the start").click();
             assertThat(page.locator(".now[data-part]")).hasCount(0);
             assertThat(page.locator(".bead.moved")).hasCount(0);
-        }
+
     }
 
     @ParameterizedTest
@@ -194,7 +183,7 @@ class PlayerTest {
         "9731%2B269, 09731, 10000, 5",
     })
     void everyKindOfSumEndsWhereItsHandbookEnds(String sum, String set, String end, int rods) {
-        try (Scene scene = desk.at("/work?sum=" + sum, "ja", 390)) {
+        Scene scene = desk.at("/work?sum=" + sum, "ja", 390);
             Page page = scene.page();
             assertThat(page.locator(".rod-count")).hasCount(rods);
             page.locator("[data-act=end]").tap();
@@ -202,7 +191,7 @@ class PlayerTest {
             page.locator("[name=setting]").uncheck();
             page.locator("[data-act=start]").tap();
             assertThat(page.locator(".frame-picture")).containsText(set);
-        }
+
     }
 
     @ParameterizedTest
@@ -215,9 +204,9 @@ class PlayerTest {
         "%E2%88%9B59319#step-25, ja, 1920",
     })
     void thePageIsCleanInEveryWidthAndLanguage(String sum, String language, int width) {
-        try (Scene scene = desk.at("/work?sum=" + sum, language, width)) {
+        Scene scene = desk.at("/work?sum=" + sum, language, width);
             scene.look("work");
-        }
+
     }
 
     private static void assertShows(Page page, int step) {

@@ -8,41 +8,20 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 
 /// A teacher looks how a group gets on, then one pupil, chooses other grades, and prints the
 /// family's report.
 class ProgressWalkTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, true, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1920", "ja,390", "ja,1024"})
+    @InEveryWindow
     void fromTheGroupToAPupilToTheFamily(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book");
             page.locator(".shelves section", new Page.LocatorOptions().setHasText("Goro"))
@@ -70,13 +49,13 @@ class ProgressWalkTest {
             page.locator("a[href$='/report']").click();
             assertThat(page.locator(".report h2").first()).isVisible();
             scene.look("report");
-        }
+
     }
 
     @ParameterizedTest
     @CsvSource({"en,1024", "ja,390"})
     void nextPracticeIsPlannedKeptAndHandedOut(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open("/book");
             page.locator(".names a", new Page.LocatorOptions().setHasText("Farah")).click();
@@ -117,6 +96,6 @@ class ProgressWalkTest {
                                                     .first()
                                                     .getAttribute("href"));
             assertThat(new String(pdf.body(), 0, 5, ISO_8859_1)).isEqualTo("%PDF-");
-        }
+
     }
 }

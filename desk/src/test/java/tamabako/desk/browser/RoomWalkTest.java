@@ -4,22 +4,21 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.records.Work;
 
 /// A teacher, a projector and twelve tablets through a whole round.
 class RoomWalkTest {
 
-    @TempDir private Path folder = Path.of("");
+    @RegisterExtension final WalkedDesk desk = new WalkedDesk();
 
     @Test
     void aClassOfTwelveWorksASheetAndTheTeacherSeesAllOfIt() {
-        try (RoomClass room = new RoomClass(folder)) {
+            RoomClass room = new RoomClass(desk);
             room.teacher.open("/rooms");
             room.teacher.look("rooms");
             String code = room.open("one", "5");
@@ -80,20 +79,18 @@ class RoomWalkTest {
             pupils.get(7).look("seat-ended-en");
 
             List<Work> work =
-                    room.desk().book().work().latest(50).stream()
+                    room.book().work().latest(50).stream()
                             .filter(one -> one.sheetId().equals("ROOM-TEST"))
                             .toList();
             assertThat(work).hasSize(12);
             assertThat(work).allSatisfy(one -> assertThat(one.pupilId()).isPresent());
-            assertThat(room.desk().book().work().of("PUPIL2").getFirst().right()).isEqualTo(6);
-            assertThat(room.desk().book().work().of("PUPIL3").getFirst().right()).isEqualTo(6);
+            assertThat(room.book().work().of("PUPIL2").getFirst().right()).isEqualTo(6);
+            assertThat(room.book().work().of("PUPIL3").getFirst().right()).isEqualTo(6);
 
             String slip = teacher.locator(".room-slips a").first().getAttribute("href");
             room.projector.open(slip);
             assertThat(board.locator("h1")).isVisible();
             room.projector.look("slip-worked");
-            pupils.forEach(Scene::close);
-        }
     }
 
     private static void type(Page page, int problem, String written) {

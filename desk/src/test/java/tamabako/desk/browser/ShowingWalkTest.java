@@ -7,16 +7,9 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.records.Preferences;
 import tamabako.records.Pupil;
 
@@ -28,27 +21,11 @@ class ShowingWalkTest {
             "/showing/stage?digits=1&rows=3&minus=0&seconds=0.5&per=each&look=figures&size=fit"
                     + "&place=here&seed=77";
 
-    @TempDir private static Path folder;
-
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
     @Test
-    void nothingIsShownBeforeTheCautionIsRead(@TempDir Path fresh) {
-        try (OpenDesk newDesk = OpenDesk.open(fresh, false, InetAddress.getLoopbackAddress(), 0);
-                Scene scene = new Scene(teacher.browser(), newDesk.url(), "en", 1024)) {
+    void nothingIsShownBeforeTheCautionIsRead() {
+            Scene scene = desk.scene(desk.another(), "en", 1024);
             Page page = scene.page();
             scene.open(STAGE);
             assertThat(page.locator("#stage")).hasCount(0);
@@ -59,14 +36,12 @@ class ShowingWalkTest {
             assertThat(page.locator("#caution")).hasCount(0);
             assertThat(page.locator("form.plan button").first()).isEnabled();
             assertThat(page.locator("#rows")).hasValue("3");
-        }
     }
 
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1024", "en,1920", "ja,390", "ja,1024", "ja,1920"})
+    @InEveryWindow
     void aShowingFromThePlanToTheAnswer(String language, int width) {
         desk.book().settings().keep("showing.caution-read", "yes");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
+        Scene scene = desk.scene(language, width);
             Page page = scene.page();
             scene.open(
                     "/showing?rows=3&seconds=0.5&per=each&digits=2&look=figures&size=fit&place=here");
@@ -86,13 +61,13 @@ class ShowingWalkTest {
             assertThat(page.locator("#times tr")).hasCount(3);
             assertThat(page.locator("#account p").first()).not().isEmpty();
             scene.look("showing-answer");
-        }
+
     }
 
     @Test
     void theAnswerIsMarkedByTheDesk() {
         desk.book().settings().keep("showing.caution-read", "yes");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open(STAGE);
             page.locator("#start").click();
@@ -111,14 +86,14 @@ class ShowingWalkTest {
             page.locator("#answer").fill("about four");
             page.locator("#answer").press("Enter");
             assertThat(page.locator("#verdict")).not().containsText("Right");
-        }
+
     }
 
     /// WCAG 2.2: whoever is better off without the showing gets the same numbers another way.
     @Test
     void theSameNumbersCanBeSpokenInstead() {
         desk.book().settings().keep("showing.caution-read", "yes");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open(STAGE.replace("digits=1", "digits=2"));
             page.getByText("Speak them instead").click();
@@ -128,7 +103,7 @@ class ShowingWalkTest {
             assertThat(page.locator("[name=pace]")).hasValue("0.5");
             assertThat(page.locator("[name=method][value=mental]")).isChecked();
             assertThat(page.locator(".wrong-field:not(:empty)")).hasCount(0);
-        }
+
     }
 
     /// Nothing on the page says why this pupil's showing is a calm one.
@@ -147,17 +122,17 @@ class ShowingWalkTest {
                                 someone.about(),
                                 new Preferences(true, 0, 100),
                                 someone.demo()));
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             scene.open(STAGE + "&pupil=" + someone.id());
             assertThat(scene.page().locator("#stage")).hasAttribute("data-period", "1000.0");
             assertThat(scene.page().locator("main")).not().containsText("flash");
-        }
+
     }
 
     @Test
     void escapeAndAnotherWindowSizeStopTheRun() {
         desk.book().settings().keep("showing.caution-read", "yes");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open(STAGE);
             Locator layers = page.locator(".shown-number");
@@ -174,13 +149,13 @@ class ShowingWalkTest {
             page.setViewportSize(900, 600);
             assertThat(page.locator("#showing-status")).containsText("changed its size");
             assertThat(page.locator("#after")).isHidden();
-        }
+
     }
 
     @Test
     void whatIsUnsafeOrWrongIsRefusedWithAWayOn() {
         desk.book().settings().keep("showing.caution-read", "yes");
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
+        Scene scene = desk.scene("en", 1024);
             Page page = scene.page();
             scene.open(STAGE.replace("size=fit", "size=any").replace("seconds=0.5", "seconds=0.2"));
             assertThat(page.locator("#size-note")).containsText("0.36 seconds");
@@ -198,6 +173,6 @@ class ShowingWalkTest {
             assertThat(page.locator("#stage")).hasAttribute("data-nearest", "150");
             scene.open(STAGE + "&sheet=NOSUCH");
             assertThat(page.locator("[role=alert]")).containsText("NOSUCH");
-        }
+
     }
 }
