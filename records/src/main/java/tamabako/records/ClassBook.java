@@ -128,6 +128,11 @@ public final class ClassBook implements AutoCloseable {
         return new Results(door);
     }
 
+    /// What came of exams that were sat elsewhere.
+    public ExamOutcomes exams() {
+        return new ExamOutcomes(door);
+    }
+
     /// The rooms that are open.
     public RoomLog rooms() {
         return new RoomLog(door, database);

@@ -37,6 +37,7 @@ public final class Pupils {
                 union all select pupil_id, day as at from attendance
                 union all select pupil_id, written_at as at from note
                 union all select pupil_id, day as at from result
+                union all select pupil_id, day as at from exam_outcome
             ) seen on seen.pupil_id = pupil.id
             group by pupil.id, pupil.added_at
             """;
@@ -90,16 +91,17 @@ public final class Pupils {
     }
 
     /// Takes a pupil out of the book with all that hangs on the pupil: work with its answers,
-    /// drafts, handouts, attendance, notes and results. In the embedded store nothing of it is left
-    /// in the files afterwards; a server's database lets go of it when it cleans up next.
+    /// drafts, handouts, attendance, notes, results and outcomes of exams. In the embedded store
+    /// nothing of it is left in the files afterwards; a server's database lets go of it when it
+    /// cleans up next.
     public void erase(String id) {
         door.tell(book ->
                 book.createUpdate("delete from pupil where id = :id").bind("id", id).execute());
         door.cleanUp();
     }
 
-    /// When something was last written down for each pupil: work, attendance, a note or a result,
-    /// and if there is nothing of the kind, when the pupil was put in the book. As ISO 8601, a day
+    /// When something was last written down for each pupil: work, attendance, a note, a result or
+    /// an exam, and if there is nothing of the kind, when the pupil was put in the book. As ISO 8601, a day
     /// or a moment, by the pupil's identity; empty where not even that is known.
     public Map<String, String> lastSeen() {
         return door.ask(book ->

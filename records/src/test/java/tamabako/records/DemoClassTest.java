@@ -9,6 +9,10 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tamabako.problems.grade.ExamOutcome;
+import tamabako.problems.grade.ExamOutcome.Came;
+import tamabako.problems.grade.Reached;
+import tamabako.problems.grade.file.Ladders;
 import tamabako.records.demo.DemoClass;
 
 class DemoClassTest {
@@ -59,6 +63,31 @@ class DemoClassTest {
                             assertThat(book.work().of(day.pupilId()))
                                     .extracting(work -> dayOf(work.handedAt()))
                                     .doesNotContain(day.day()));
+        }
+    }
+
+    @Test
+    void everyPupilWentToTwoExamsAndTheirPointsTellWhoPassed() {
+        try (ClassBook book = ClassBook.open(folder.resolve("exams.sqlite"))) {
+            DemoClass.fill(book, NOW);
+            List<ExamOutcome> exams =
+                    book.pupils().all().stream()
+                            .flatMap(pupil -> book.exams().of(pupil.id()).stream())
+                            .map(KeptOutcome::outcome)
+                            .toList();
+
+            assertThat(exams).hasSize(2 * 14);
+            assertThat(exams).extracting(ExamOutcome::came).contains(Came.values());
+            for (ExamOutcome exam : exams) {
+                var grade = Ladders.ladder(exam.ladder()).orElseThrow().grade(exam.grade());
+                if (exam.isSat()) {
+                    boolean passed =
+                            Reached.of(grade.orElseThrow(), exam.points()).orElseThrow().passed();
+                    assertThat(exam.came() == Came.PASSED).isEqualTo(passed);
+                } else {
+                    assertThat(exam.points()).isEmpty();
+                }
+            }
         }
     }
 

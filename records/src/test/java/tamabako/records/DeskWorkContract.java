@@ -18,9 +18,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import tamabako.problems.grade.ExamOutcome;
+import tamabako.problems.grade.ExamOutcome.Came;
 import tamabako.records.Work.MarkedAnswer;
 import tamabako.records.export.PupilExport;
 import tamabako.records.export.PupilJson;
@@ -94,7 +97,18 @@ abstract class DeskWorkContract {
                                 day(0),
                                 Optional.of(new Result.Score(230, 300)),
                                 "passed"));
+        book.exams().keep(KeptOutcome.of(pupil.id(), exam(day(0), Came.PASSED)));
         return pupil;
+    }
+
+    private static ExamOutcome exam(LocalDate day, Came came) {
+        return new ExamOutcome(
+                day,
+                "dan-six-sections",
+                "dan",
+                came,
+                came == Came.PASSED ? Optional.of("jun-2") : Optional.empty(),
+                Map.of("products", 115, "mind-columns", 110));
     }
 
     private static LocalDate day(int later) {
@@ -124,6 +138,65 @@ abstract class DeskWorkContract {
 
             assertThat(book.work().ofSheet(kept.sheet().id())).containsExactly(corrected);
             assertThat(book.work().find(work.id())).contains(corrected);
+        }
+    }
+
+    @Test
+    void anOutcomeIsCorrectedForgottenAndFoundByItsDayAndItsPupil() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            Group group = Group.of("Tuesday");
+            Pupil aoi = aoi(group.id());
+            Pupil other = aoi(group.id());
+            book.groups().keep(group);
+            book.pupils().keep(List.of(aoi, other));
+            KeptOutcome wrong = KeptOutcome.of(aoi.id(), exam(day(0), Came.NOT_PASSED));
+            KeptOutcome right = KeptOutcome.of(aoi.id(), exam(day(0), Came.PASSED));
+            KeptOutcome later = KeptOutcome.of(aoi.id(), exam(day(90), Came.NOT_SAT));
+            KeptOutcome others = KeptOutcome.of(other.id(), exam(day(0), Came.NOT_PASSED));
+            for (KeptOutcome one : List.of(wrong, later, others, right)) {
+                book.exams().keep(one);
+            }
+
+            assertThat(book.exams().of(aoi.id())).containsExactly(right, later);
+            assertThat(book.exams().on(day(0))).containsExactlyInAnyOrder(right, others);
+            assertThat(book.exams().pupils())
+                    .containsExactlyInAnyOrder(aoi.id(), other.id());
+            book.exams().forget(aoi.id(), day(0), "dan-six-sections", "dan");
+            assertThat(book.exams().of(aoi.id())).containsExactly(later);
+            assertThat(book.exams().on(day(0))).containsExactly(others);
+        }
+    }
+
+    @Test
+    void everyTableOfAPupilHasSomethingOfThePupilWhoIsErased() {
+        try (ClassBook book = ClassBook.open(fresh())) {
+            KeptSheet kept = sheet(false);
+            Group group = Group.of("Tuesday");
+            book.groups().keep(group);
+            book.sheets().keep(kept);
+            known(book, group, kept, "Quillwort");
+            List<Table> tables =
+                    book.door()
+                            .ask(handle -> {
+                                try {
+                                    return TableCatalogue.read(handle.getConnection());
+                                } catch (SQLException failed) {
+                                    throw new AssertionError(failed);
+                                }
+                            });
+
+            assertThat(tables).extracting(Table::name).contains("exam_outcome");
+            for (Table table : tables) {
+                if (table.above().contains("pupil") || table.above().contains("exam_outcome")) {
+                    long rows =
+                            book.door()
+                                    .ask(handle ->
+                                            handle.createQuery(table.counting())
+                                                    .mapTo(Long.class)
+                                                    .one());
+                    assertThat(rows).as(table.name()).isPositive();
+                }
+            }
         }
     }
 
@@ -201,7 +274,10 @@ abstract class DeskWorkContract {
             Pupil came = aoi(group.id());
             Pupil recent = aoi(group.id());
             Pupil added = aoi(group.id());
-            book.pupils().keep(List.of(worked, came, recent, added));
+            Pupil sat = aoi(group.id());
+            book.pupils().keep(List.of(worked, came, recent, added, sat));
+            book.notes().keep(Note.of(sat.id(), longAgo, "long ago"));
+            book.exams().keep(KeptOutcome.of(sat.id(), exam(today.minusMonths(2), Came.PASSED)));
             book.work()
                     .keep(Work.of(kept.sheet().id(), Optional.of(worked.id()), longAgo, List.of()));
             book.notes().keep(Note.of(recent.id(), longAgo, "long ago"));
@@ -245,9 +321,20 @@ abstract class DeskWorkContract {
             assertThat(work.path("answers").path(1).path("problem").path("kind").asText())
                     .isEqualTo("product");
             for (String part :
-                    List.of("attendance", "notes", "results", "handouts", "work", "drafts")) {
+                    List.of(
+                            "attendance",
+                            "notes",
+                            "results",
+                            "exams",
+                            "handouts",
+                            "work",
+                            "drafts")) {
                 assertThat(json.path(part)).as(part).hasSize(1);
             }
+            JsonNode exam = json.path("exams").path(0);
+            assertThat(exam.path("outcome").asText()).isEqualTo("passed");
+            assertThat(exam.path("rank").asText()).isEqualTo("jun-2");
+            assertThat(exam.path("points").path("products").asInt()).isEqualTo(115);
             assertThat(json.path("pupil").path("pin").asText()).matches("\\d{4}");
             assertThat(json.toString()).doesNotContain("Saxifrage");
         }

@@ -2,7 +2,6 @@ package tamabako.desk.room;
 
 import java.util.List;
 import tamabako.desk.room.Seat.Keys;
-import tamabako.desk.room.Seat.Late;
 
 /// What each event changes.
 final class Applying {
@@ -40,10 +39,6 @@ final class Applying {
                     room.with(seats.change(answered.seat(), one -> one.with(answered)));
             case RoomEvent.HandedIn(int seat, int number) ->
                     room.with(seats.change(seat, one -> one.done(number)));
-            case RoomEvent.CameLate(int seat) ->
-                    room.with(seats.change(seat, one -> one.with(Late.WAITING)));
-            case RoomEvent.LateAdmitted(int seat) ->
-                    room.with(seats.change(seat, one -> one.with(Late.ADMITTED)));
             case RoomEvent.CameLater came ->
                     room.with(
                             seats.change(
@@ -58,7 +53,8 @@ final class Applying {
                     room.with(seats.change(seat, one -> one.with(List.<Later>of())));
             case RoomEvent.Forgotten(int place, List<Integer> sat) ->
                     Forgetting.apply(room, place, sat);
-            case RoomEvent.Closed _ -> room.gone();
+            case RoomEvent.Closed(long at) -> room.with(new Doors.Closed(at));
+            case RoomEvent.Cleared _ -> room.with(new Doors.Gone());
         };
     }
 

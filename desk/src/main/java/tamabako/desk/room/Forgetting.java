@@ -54,8 +54,6 @@ public final class Forgetting {
             case RoomEvent.HandedIn(int seat, int number) -> new RoomEvent.Passed(seat, number);
             case RoomEvent.Ran(int seat, _, _) -> new RoomEvent.LeftOut(seat);
             case RoomEvent.LetIn(int seat, _) -> new RoomEvent.LeftOut(seat);
-            case RoomEvent.CameLate(int seat) -> new RoomEvent.LeftOut(seat);
-            case RoomEvent.LateAdmitted(int seat) -> new RoomEvent.LeftOut(seat);
             case RoomEvent.Removed _,
                     RoomEvent.TakenOver _,
                     RoomEvent.Passed _,

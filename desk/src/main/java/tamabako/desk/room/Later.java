@@ -2,8 +2,8 @@ package tamabako.desk.room;
 
 import java.util.OptionalLong;
 
-/// An answer that came when it could not count any more: the class was at another round or another
-/// problem. The teacher may let it in.
+/// An answer that came when it could not count any more: the time was up, or the class was at
+/// another round or another problem. The teacher may let it in.
 ///
 /// @param run which run of a round it answers
 /// @param problem from 0
@@ -13,7 +13,7 @@ import java.util.OptionalLong;
 public record Later(int run, int problem, String written, String mark, long at) {
 
     /// The answer itself; how long it took nobody knows.
-    Answered answer() {
+    public Answered answer() {
         return new Answered(written, mark, OptionalLong.empty());
     }
 

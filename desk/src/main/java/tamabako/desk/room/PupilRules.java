@@ -5,7 +5,6 @@ import java.security.MessageDigest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import tamabako.desk.room.Seat.Late;
 import tamabako.problems.Problem;
 import tamabako.problems.marking.Marker;
 import tamabako.problems.words.Sayable;
@@ -61,17 +60,21 @@ record PupilRules(RoomState room) {
         if (answer.run() < room.run()) {
             return isAnswer ? later(seat, answer) : Decision.refuse(Refusal.NO_ANSWER);
         }
-        refused = refused(seat, answer.at());
-        if (refused.isPresent()) {
-            return refused.get();
+        Optional<Refusal> why = refused(seat, answer.at());
+        if (why.isPresent() && why.get() != Refusal.LATE) {
+            return Decision.refuse(why.get());
         }
         if (!isAnswer) {
             return Decision.refuse(Refusal.NO_ANSWER);
         }
+        if (why.isPresent()) {
+            return new Decision.Refused(Refusal.LATE, later(seat, answer).events());
+        }
         return activity.inTurn() ? inTurn(seat, answer) : taken(seat, answer);
     }
 
-    /// An answer to a round or a problem that the class has left is kept beside the others.
+    /// An answer that comes too late, or to a round or a problem that the class has left, is kept
+    /// beside the others.
     private Decision later(Seat seat, RoomCommand.Answer answer) {
         Later later =
                 new Later(
@@ -141,12 +144,16 @@ record PupilRules(RoomState room) {
         if (refused.isPresent()) {
             return refused.get();
         }
-        return handIn.run() < room.run()
-                ? Decision.accept(new RoomEvent.Passed(seat.number(), handIn.number()))
-                : refused(seat, handIn.at())
-                        .orElseGet(() ->
-                                Decision.accept(
-                                        new RoomEvent.HandedIn(seat.number(), handIn.number())));
+        RoomEvent passed = new RoomEvent.Passed(seat.number(), handIn.number());
+        if (handIn.run() < room.run()) {
+            return Decision.accept(passed);
+        }
+        return refused(seat, handIn.at())
+                .<Decision>map(why ->
+                        new Decision.Refused(
+                                why, why == Refusal.LATE ? List.of(passed) : List.of()))
+                .orElseGet(() ->
+                        Decision.accept(new RoomEvent.HandedIn(seat.number(), handIn.number())));
     }
 
     /// A message of a run that never was, or one that jumps over another.
@@ -159,32 +166,21 @@ record PupilRules(RoomState room) {
                 : Optional.of(Decision.refuse(Refusal.GAP));
     }
 
-    private Optional<Decision> refused(Seat seat, long at) {
+    private Optional<Refusal> refused(Seat seat, long at) {
         if (room.phase() instanceof Phase.Waiting) {
-            return Optional.of(Decision.refuse(Refusal.NOT_BEGUN));
+            return Optional.of(Refusal.NOT_BEGUN);
         }
         if (seat.handedIn()) {
-            return Optional.of(Decision.refuse(Refusal.HANDED_IN));
+            return Optional.of(Refusal.HANDED_IN);
         }
-        return isLate(seat, at) ? Optional.of(late(seat)) : Optional.empty();
+        return isLate(seat, at) ? Optional.of(Refusal.LATE) : Optional.empty();
     }
 
     private boolean isLate(Seat seat, long at) {
-        if (seat.late() == Late.ADMITTED) {
-            return false;
-        }
         if (room.phase() instanceof Phase.Ended(long ended, _)) {
             return at > ended + RoomState.GRACE;
         }
         OptionalLong limit = room.limit(seat);
         return limit.isPresent() && room.phase().worked(at) > limit.getAsLong() + RoomState.GRACE;
-    }
-
-    private static Decision late(Seat seat) {
-        List<RoomEvent> noted =
-                seat.late() == Late.NONE
-                        ? List.of(new RoomEvent.CameLate(seat.number()))
-                        : List.of();
-        return new Decision.Refused(Refusal.LATE, noted);
     }
 }

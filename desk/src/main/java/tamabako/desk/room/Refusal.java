@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /// Why a wish is not granted. [#word] names the texts that tell it: `room.refused.WORD`.
 public enum Refusal {
-    /// The room is gone.
+    /// The room is closed or gone.
     CLOSED,
     /// Nobody may join any more.
     LOCKED,

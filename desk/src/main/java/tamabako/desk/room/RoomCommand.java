@@ -25,6 +25,9 @@ public sealed interface RoomCommand {
     /// The limits of a round passed.
     record TimeUp(long at) implements RoomCommand {}
 
+    /// Let go of a room that is closed, if nothing waits there any more.
+    record ClearAway(long at) implements RoomCommand {}
+
     /// Let go of everything that tells of a pupil.
     record Forget(String pupil) implements RoomCommand {}
 
@@ -67,7 +70,7 @@ public sealed interface RoomCommand {
     /// Let a seat move to the tablet that asks, or not.
     record LetMove(int seat, boolean yes) implements OfTeacher {}
 
-    /// Let the late answers of a seat in.
+    /// Let in the answers of a seat that came when they could not count any more.
     record AdmitLate(int seat) implements OfTeacher {}
 
     /// Leave out what came later from a seat.
@@ -78,7 +81,7 @@ public sealed interface RoomCommand {
     /// @param problem which one is meant, from 0
     record TakeTurn(Turn.Move move, int problem, long at) implements OfTeacher {}
 
-    /// Close the room.
+    /// Close the room. Answers that wait for the teacher go on waiting.
     record Close(long at) implements OfTeacher {}
 
     /// The pupil at the old tablet lets the seat move, or not.

@@ -78,12 +78,6 @@ public sealed interface RoomEvent {
     /// A seat handed the round in.
     record HandedIn(int seat, int number) implements OfSeat {}
 
-    /// Answers came late and were refused; the teacher may let them in.
-    record CameLate(int seat) implements OfSeat {}
-
-    /// The teacher lets late answers of a seat in.
-    record LateAdmitted(int seat) implements OfSeat {}
-
     /// Another problem is on, or the one that is on is further.
     record Turned(Turn turn) implements RoomEvent {}
 
@@ -114,6 +108,9 @@ public sealed interface RoomEvent {
         }
     }
 
-    /// The room is gone.
+    /// Nobody works here any more. What is still on a tablet may come, and waits for the teacher.
     record Closed(long at) implements RoomEvent {}
+
+    /// The room is gone, with all that happened in it.
+    record Cleared() implements RoomEvent {}
 }

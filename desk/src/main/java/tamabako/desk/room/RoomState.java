@@ -14,7 +14,7 @@ import tamabako.desk.room.RoomEvent.CodeChanged;
 /// @param now the run of a round that goes on or is about to begin
 /// @param locked whether nobody may join any more
 /// @param marksShown whether the projector shows right and wrong
-/// @param closed whether the room is gone
+/// @param doors whether the room is open
 /// @param seats who sits there
 public record RoomState(
         String id,
@@ -24,21 +24,24 @@ public record RoomState(
         Run now,
         boolean locked,
         boolean marksShown,
-        boolean closed,
+        Doors doors,
         Seats seats) {
 
     /// So long after its end a round still takes what was under way, in milliseconds.
     public static final long GRACE = 3_000;
 
+    /// So long after it was closed a room still takes what is on the tablets, in milliseconds.
+    static final long KEPT = Duration.ofHours(36).toMillis();
+
     /// A room that was just opened.
     public static RoomState open(String id, String code, Setup setup) {
-        return new RoomState(id, code, setup, 0, Run.FIRST, false, false, false, Seats.NONE);
+        return new RoomState(id, code, setup, 0, Run.FIRST, false, false, new Doors.Open(), Seats.NONE);
     }
 
     /// What comes of a wish.
     public Decision decide(RoomCommand command) {
-        if (closed) {
-            return Decision.refuse(Refusal.CLOSED);
+        if (closed()) {
+            return new ClosedRules(this).decide(command);
         }
         return switch (command) {
             case RoomCommand.Forget(String pupil) -> Forgetting.decide(this, pupil);
@@ -47,6 +50,7 @@ public record RoomState(
             case RoomCommand.Join join -> new JoinRules(this).decide(join);
             case RoomCommand.AskTakeOver ask -> new JoinRules(this).decide(ask);
             case RoomCommand.TimeUp(long at) -> timeUp(at);
+            case RoomCommand.ClearAway _ -> Decision.refuse(Refusal.NOT_NOW);
         };
     }
 
@@ -54,6 +58,24 @@ public record RoomState(
         OptionalLong end = ends();
         boolean isUp = end.isPresent() && at >= end.getAsLong();
         return isUp ? Decision.accept(new RoomEvent.Ended(at)) : Decision.refuse(Refusal.NOT_NOW);
+    }
+
+    /// Whether nobody works here any more.
+    public boolean closed() {
+        return !(doors instanceof Doors.Open);
+    }
+
+    /// Whether answers that came when they could not count any more wait for the teacher.
+    public boolean waits() {
+        return seats.present().anyMatch(seat -> !seat.later().isEmpty());
+    }
+
+    /// When nothing of a closed room has to be kept any more: some time after it was closed, if
+    /// nothing waits for the teacher.
+    public OptionalLong cleared() {
+        return doors instanceof Doors.Closed(long at) && !waits()
+                ? OptionalLong.of(at + KEPT)
+                : OptionalLong.empty();
     }
 
     /// Which round of the setup goes on or is about to begin, from 0.
@@ -122,36 +144,36 @@ public record RoomState(
     }
 
     RoomState counted() {
-        return new RoomState(id, code, setup, events + 1, now, locked, marksShown, closed, seats);
+        return new RoomState(id, code, setup, events + 1, now, locked, marksShown, doors, seats);
     }
 
     RoomState with(CodeChanged changed) {
         return new RoomState(
-                id, changed.code(), setup, events, now, locked, marksShown, closed, seats);
+                id, changed.code(), setup, events, now, locked, marksShown, doors, seats);
     }
 
     RoomState with(Setup other) {
-        return new RoomState(id, code, other, events, now, locked, marksShown, closed, seats);
+        return new RoomState(id, code, other, events, now, locked, marksShown, doors, seats);
     }
 
     RoomState with(Run other) {
-        return new RoomState(id, code, setup, events, other, locked, marksShown, closed, seats);
+        return new RoomState(id, code, setup, events, other, locked, marksShown, doors, seats);
     }
 
     RoomState with(Seats others) {
-        return new RoomState(id, code, setup, events, now, locked, marksShown, closed, others);
+        return new RoomState(id, code, setup, events, now, locked, marksShown, doors, others);
     }
 
     RoomState withLocked(boolean on) {
-        return new RoomState(id, code, setup, events, now, on, marksShown, closed, seats);
+        return new RoomState(id, code, setup, events, now, on, marksShown, doors, seats);
     }
 
     RoomState withMarksShown(boolean on) {
-        return new RoomState(id, code, setup, events, now, locked, on, closed, seats);
+        return new RoomState(id, code, setup, events, now, locked, on, doors, seats);
     }
 
-    RoomState gone() {
-        return new RoomState(id, code, setup, events, now, locked, marksShown, true, seats);
+    RoomState with(Doors others) {
+        return new RoomState(id, code, setup, events, now, locked, marksShown, others, seats);
     }
 
     RoomState before(int nextRound) {

@@ -50,8 +50,7 @@ public record Seat(
     /// @param answers in the order of the problems
     /// @param turned how long the round was worked when the last answer came, in milliseconds
     /// @param handedIn whether the round was handed in
-    /// @param late whether answers that come late are waiting, or may come
-    public record Doing(List<Answered> answers, long turned, boolean handedIn, Late late) {
+    public record Doing(List<Answered> answers, long turned, boolean handedIn) {
 
         public Doing {
             answers = List.copyOf(answers);
@@ -59,32 +58,18 @@ public record Seat(
 
         /// Nothing yet, of so many answers.
         static Doing nothing(int answers) {
-            return new Doing(Collections.nCopies(answers, Answered.NOTHING), 0, false, Late.NONE);
+            return new Doing(Collections.nCopies(answers, Answered.NOTHING), 0, false);
         }
 
         Doing with(int problem, Answered answer, long when) {
             List<Answered> now = new ArrayList<>(answers);
             now.set(problem, answer);
-            return new Doing(now, when, handedIn, late);
+            return new Doing(now, when, handedIn);
         }
 
         Doing done() {
-            return new Doing(answers, turned, true, late);
+            return new Doing(answers, turned, true);
         }
-
-        Doing with(Late other) {
-            return new Doing(answers, turned, handedIn, other);
-        }
-    }
-
-    /// What becomes of answers that come after the end.
-    public enum Late {
-        /// They are refused; none came.
-        NONE,
-        /// Some came and were refused; the teacher may let them in.
-        WAITING,
-        /// They may come.
-        ADMITTED
     }
 
     /// A seat that was just taken.
@@ -114,11 +99,6 @@ public record Seat(
     /// Whether the round was handed in.
     public boolean handedIn() {
         return doing.handedIn();
-    }
-
-    /// Whether answers that come late are waiting, or may come.
-    public Late late() {
-        return doing.late();
     }
 
     /// How many answers are written.
@@ -159,10 +139,6 @@ public record Seat(
     private Seat doing(UnaryOperator<Doing> change) {
         return new Seat(
                 number, name, pupil, keys, extraTime, removed, taken, change.apply(doing), later);
-    }
-
-    Seat with(Late other) {
-        return doing(now -> now.with(other));
     }
 
     Seat with(RoomEvent.Answered answered) {

@@ -51,7 +51,7 @@ record TeacherRules(RoomState room) {
             case RoomCommand.LeaveOut(int seat) ->
                     present(seat, () -> Decision.accept(new RoomEvent.LeftOut(seat)));
             case RoomCommand.TakeTurn turn -> new TurnRules(room).decide(turn);
-            case RoomCommand.Close(long at) -> after(at, new RoomEvent.Closed(at));
+            case RoomCommand.Close(long at) -> close(at);
         };
     }
 
@@ -98,16 +98,20 @@ record TeacherRules(RoomState room) {
         return new Decision.Accepted(events);
     }
 
-    /// What came when it could not count any more is let in, and what is still on the tablet may
-    /// come.
-    private List<RoomEvent> admitted(int number) {
-        Seat seat = room.seats().find(number).orElseThrow();
-        List<RoomEvent> events = new ArrayList<>();
-        if (seat.late() == Seat.Late.WAITING) {
-            events.add(new RoomEvent.LateAdmitted(number));
+    /// Where nobody ever sat nothing can come, and nothing has to stay.
+    private Decision close(long at) {
+        List<RoomEvent> events =
+                new ArrayList<>(after(at, new RoomEvent.Closed(at)).events());
+        if (room.seats().count() == 0) {
+            events.add(new RoomEvent.Cleared());
         }
-        seat.later().forEach(later -> events.add(new RoomEvent.LetIn(number, later)));
-        return events;
+        return new Decision.Accepted(events);
+    }
+
+    private List<RoomEvent> admitted(int number) {
+        return room.seats().find(number).orElseThrow().later().stream()
+                .<RoomEvent>map(later -> new RoomEvent.LetIn(number, later))
+                .toList();
     }
 
     private Decision rename(int seat, String name) {

@@ -20,6 +20,12 @@ function startClock() {
   clock.set(Number(place.dataset.left), place.dataset.running === 'true');
 }
 
+/** The room is closed. Where that was done on this page, its form goes on by itself to the same place. */
+function leave() {
+  if (live.dataset.closed) location.assign(live.dataset.closed);
+  else location.reload();
+}
+
 /** Whether somebody types in the part, or numbers are shown over it. */
 function isBusy() {
   if (document.body.classList.contains('on-stage')) return true;
@@ -37,7 +43,7 @@ export async function refresh() {
   try {
     const answer = await fetch(live.dataset.part ?? '', { cache: 'no-store' });
     if (answer.ok && !isBusy()) show(await answer.text());
-    else if (answer.status === 404) location.reload();
+    else if (answer.status === 404) leave();
   } catch {
     // The stream comes back and says so.
   }

@@ -20,7 +20,6 @@ export class Outbox {
     this.queue = JSON.parse(localStorage.getItem(this.key) ?? '[]');
     this.wait = 500;
     this.sending = false;
-    this.held = false;
     /** @type {(told: Told) => void} */
     this.told = () => {};
     /** @type {() => void} */
@@ -57,7 +56,7 @@ export class Outbox {
   }
 
   async send() {
-    if (this.sending || this.held || this.queue.length === 0) return;
+    if (this.sending || this.queue.length === 0) return;
     this.sending = true;
     const part = this.queue.slice(0, MOST_AT_ONCE);
     const form = new URLSearchParams();

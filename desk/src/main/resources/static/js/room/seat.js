@@ -13,7 +13,7 @@ import { says, takesAnswers } from './turn.js';
 /** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number, turn: Turn}} Round */
 /**
  * @typedef {{room: string, seat: number, name: string, extra: number, taken: number, handedIn: boolean,
- *   late: string, later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, shows: boolean, everywhere: boolean, answer: string,
+ *   later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, shows: boolean, everywhere: boolean, answer: string,
  *   round: Round}} State
  */
 
@@ -91,10 +91,6 @@ async function look() {
     state = await answer.json();
     if (state.asked !== before.asked) location.reload();
     box.drop(state.taken);
-    if (box.held && state.late === 'admitted') {
-      box.held = false;
-      trouble('', false);
-    }
     box.send();
     await round(state.round);
   } catch {
@@ -110,11 +106,12 @@ async function round(now) {
   if (isEnd) sheet.leave();
   state.round = now;
   if (now.phase === 'closed') {
+    sheet.leave();
     trouble(words.closed, true);
+    box.send();
     return;
   }
   if (isNew) {
-    box.held = false;
     trouble('', false);
     wentOn = box.queue.length > 0;
     await look();
@@ -206,12 +203,13 @@ box.told = ({ refused, round: now }) => {
     return;
   }
   if (refused === 'late') {
-    box.held = true;
-    trouble(words.late, false);
+    trouble(isOver ? `${words.closed} ${words.late}` : words.late, isOver);
+    box.send();
   } else if (refused === 'stale' || refused === 'handed-in' || refused === 'not-begun' || refused === 'no-answer' || refused === 'early' || refused === 'not-counted') {
     const run = now?.run ?? 0;
     if (refused === 'early' || refused === 'not-counted') sent.delete(Number(box.queue[0]?.problem));
-    box.forget((one) => one.run !== run || refused !== 'stale');
+    const first = box.queue[0];
+    box.forget((one) => (refused === 'stale' ? one.run !== run : one === first));
     if (refused === 'stale') trouble(words.stale, false);
     box.send();
   } else if (refused === 'gap') {

@@ -64,7 +64,6 @@ class LaterTest {
         assertThat(ask(new RoomCommand.AdmitLate(1)).events())
                 .containsExactly(new RoomEvent.LetIn(1, later));
         assertThat(seat().later()).isEmpty();
-        assertThat(seat().late()).isEqualTo(Seat.Late.NONE);
         assertThat(ask(new RoomCommand.AdmitLate(1)).events()).isEmpty();
         answer(1, 3, 1, "48");
         ask(new RoomCommand.LeaveOut(1));
@@ -90,5 +89,58 @@ class LaterTest {
         assertThat(answer(1, 2, 3, "46")).isEqualTo(Decision.refuse(Refusal.NO_ANSWER));
         assertThat(answer(1, 3, 0, "46")).isEqualTo(Decision.refuse(Refusal.GAP));
         assertThat(seat().later()).isEmpty();
+    }
+
+    @Test
+    void aRoomThatIsClosedTakesWhatIsStillOnATabletAndNothingElse() {
+        intoTheSecondRound();
+        answer(1, 2, 1, "47");
+        answer(2, 3, 0, "46");
+        ask(new RoomCommand.Close(4_000));
+        assertThat(room.closed()).isTrue();
+        assertThat(answer(2, 4, 1, "47").events()).hasSize(1);
+        assertThat(answer(2, 5, 1, "48")).isInstanceOf(Decision.Refused.class);
+        assertThat(seat().later()).extracting(Later::written).containsExactly("47", "48");
+        assertThat(
+                        List.of(
+                                ask(new RoomCommand.Join("Ren", "", "other", 0)),
+                                ask(new RoomCommand.Repeat(10_000)),
+                                ask(new RoomCommand.Remove(1)),
+                                ask(new RoomCommand.Close(10_000)),
+                                ask(new RoomCommand.AskTakeOver(1, "other")),
+                                ask(new RoomCommand.TimeUp(10_000))))
+                .containsOnly(Decision.refuse(Refusal.CLOSED));
+        assertThat(
+                        ask(
+                                new RoomCommand.Answer(
+                                        1, "stranger", 2, 6, 0, "1", false, 9_000)))
+                .isEqualTo(Decision.refuse(Refusal.NOT_YOURS));
+        ask(new RoomCommand.AdmitLate(1));
+        assertThat(room.waits()).isFalse();
+        assertThat(seat().answers()).extracting(Answered::written).containsExactly("46", "48");
+    }
+
+    @Test
+    void aClosedRoomGoesAfterSomeTimeButNeverWithWhatWaits() {
+        intoTheSecondRound();
+        answer(1, 2, 1, "47");
+        ask(new RoomCommand.Close(4_000));
+        long after = 4_000 + RoomState.KEPT;
+        assertThat(room.cleared()).isEmpty();
+        assertThat(ask(new RoomCommand.ClearAway(10 * after)))
+                .isEqualTo(Decision.refuse(Refusal.NOT_NOW));
+        ask(new RoomCommand.LeaveOut(1));
+        assertThat(room.cleared()).hasValue(after);
+        assertThat(ask(new RoomCommand.ClearAway(after - 1)))
+                .isEqualTo(Decision.refuse(Refusal.NOT_NOW));
+        ask(new RoomCommand.ClearAway(after));
+        assertThat(room.doors()).isEqualTo(new Doors.Gone());
+        assertThat(answer(1, 3, 1, "47")).isEqualTo(Decision.refuse(Refusal.CLOSED));
+    }
+
+    @Test
+    void aRoomInWhichNobodySatGoesAtOnce() {
+        ask(new RoomCommand.Close(4_000));
+        assertThat(room.doors()).isEqualTo(new Doors.Gone());
     }
 }

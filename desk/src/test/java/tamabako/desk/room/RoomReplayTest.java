@@ -66,7 +66,7 @@ class RoomReplayTest {
         long at = 1_000L * turn;
         int seat = draw.between(1, Math.max(1, room.seats().count()));
         int number = room.seats().find(seat).map(Seat::taken).orElse(0) + draw.between(0, 1);
-        return switch (draw.between(0, 29)) {
+        return switch (draw.between(0, 30)) {
             case 0, 1, 2 -> new RoomCommand.Join("name" + turn, "", "key", 0);
             case 3 -> new RoomCommand.Start(at);
             case 4 -> new RoomCommand.Pause(at);
@@ -92,6 +92,10 @@ class RoomReplayTest {
                             draw.oneOf(List.of(Turn.Move.values())),
                             Math.max(0, room.turn().problem() + draw.between(0, 1)),
                             at);
+            case 20 ->
+                    draw.between(0, 9) == 0
+                            ? new RoomCommand.Close(at)
+                            : new RoomCommand.ClearAway(at + 2 * RoomState.KEPT);
             default ->
                     new RoomCommand.Answer(
                             seat,

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tamabako.desk.room.RoomCommand.Answer;
-import tamabako.desk.room.Seat.Late;
 
 class RoomStateTest {
 
@@ -129,20 +128,29 @@ class RoomStateTest {
     }
 
     @Test
-    void lateAnswersAreRefusedUnlessTheTeacherLetsThemIn() {
+    void lateAnswersAreRefusedAndWaitForTheTeacher() {
         sit("Aoi");
         ask(new RoomCommand.Start(0));
         ask(answer(1, 0, "46", 62_999));
         assertThat(refusal(answer(2, 1, "47", 63_001))).contains(Refusal.LATE);
-        assertThat(seat(1).late()).isEqualTo(Late.WAITING);
+        assertThat(ask(answer(2, 1, "47", 63_002))).isEqualTo(Decision.accept());
         ask(new RoomCommand.TimeUp(63_100));
         assertThat(room.phase()).isInstanceOf(Phase.Ended.class);
-        assertThat(refusal(answer(2, 1, "47", 80_000))).contains(Refusal.LATE);
+        assertThat(refusal(answer(3, 2, "99", 80_000))).contains(Refusal.LATE);
+        assertThat(refusal(new RoomCommand.HandIn(1, "key-Aoi", 1, 4, 80_001)))
+                .contains(Refusal.LATE);
+        assertThat(seat(1).right()).isEqualTo(1);
+        assertThat(seat(1).taken()).isEqualTo(4);
+        assertThat(seat(1).later())
+                .containsExactly(
+                        new Later(1, 1, "47", "right", 63_001),
+                        new Later(1, 2, "99", "wrong", 80_000));
         ask(new RoomCommand.AdmitLate(1));
-        ask(answer(2, 1, "47", 90_000));
-        ask(new RoomCommand.HandIn(1, "key-Aoi", 1, 3, 90_001));
         assertThat(seat(1).right()).isEqualTo(2);
-        assertThat(refusal(answer(4, 1, "48", 90_002))).contains(Refusal.HANDED_IN);
+        assertThat(seat(1).later()).isEmpty();
+        ask(new RoomCommand.AdmitLate(1));
+        assertThat(refusal(answer(5, 1, "48", 90_002))).contains(Refusal.LATE);
+        assertThat(seat(1).right()).isEqualTo(2);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package tamabako.insight.readiness;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// Pupils that one pupil may be, equally likely: for each field how often slips are made, and how
 /// long work takes.
@@ -40,6 +41,13 @@ final class Draws {
         97, 101, 103, 107, 109, 113
     };
 
+    /// At most so many pupils are drawn.
+    static final int MOST = 512;
+
+    /// Where the unknown part of the pace of each pupil drawn stands.
+    private static final double[] NORMAL =
+            IntStream.range(0, MOST).mapToDouble(i -> inverse(even(i, 1))).toArray();
+
     private final int[][] places;
     private final int[][] alone;
     private final double[][] together;
@@ -52,7 +60,7 @@ final class Draws {
         double unknown = fields.stream().mapToDouble(standing.pace()::unknown).average().orElse(0);
         for (int i = 0; i < count; i++) {
             int shared = standing.slips().shared(even(i, 0));
-            together[i] = together(unknown, even(i, 1));
+            together[i] = together(unknown, NORMAL[i]);
             for (int j = 0; j < fields.size(); j++) {
                 places[i][j] = standing.slips().place(shared, fields.get(j), even(i, 2 + 2 * j));
                 double chance = even(i, 3 + 2 * j);
@@ -66,11 +74,11 @@ final class Draws {
         return turns - Math.floor(turns);
     }
 
-    /// How likely each place of [#TOGETHER] is for a pupil whose unknown part stands where `chance`
-    /// has it; the rest is the day's.
-    private static double[] together(double unknown, double chance) {
+    /// How likely each place of [#TOGETHER] is for a pupil whose unknown part stands at the standard
+    /// normal value `normal`; the rest is the day's.
+    private static double[] together(double unknown, double normal) {
         double[] weights = TOGETHER_WEIGHTS.clone();
-        double at = Math.sqrt(unknown) * inverse(chance);
+        double at = Math.sqrt(unknown) * normal;
         double rest = Math.max(0.05, 1 - unknown);
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {

@@ -30,14 +30,7 @@ public record Forecast(Recalibration correction) {
                     sections(sitting, sat, proofs, outline, 0),
                     List.of());
         }
-        double[][] all = sitting.all();
-        List<Chance> chances = new ArrayList<>();
-        for (int goal = 0; goal < sitting.goals().count(); goal++) {
-            int one = goal;
-            double[] here = new double[all.length];
-            Arrays.setAll(here, i -> all[i][one]);
-            chances.add(correction.of(Chance.of(here)));
-        }
+        List<Chance> chances = chances(sitting);
         int next = next(chances);
         List<Readiness.RankChance> ranks = new ArrayList<>();
         if (outline.grade().pass() instanceof Pass.ByScore byScore) {
@@ -57,6 +50,27 @@ public record Forecast(Recalibration correction) {
                         .toList());
     }
 
+    /// The chances alone to pass, or to reach each rank or a higher one from the lowest up; none
+    /// where there is not enough behind them.
+    public List<Chance> chances(Standing standing, Outline outline) {
+        List<Outline.Part> sat = sat(standing, outline);
+        boolean enough =
+                sat.stream().map(part -> proof(standing, part, outline)).allMatch(Proof::isEnough);
+        return enough ? chances(new Sitting(outline, sat, standing)) : List.of();
+    }
+
+    private List<Chance> chances(Sitting sitting) {
+        double[][] all = sitting.all();
+        List<Chance> chances = new ArrayList<>();
+        for (int goal = 0; goal < sitting.goals().count(); goal++) {
+            int one = goal;
+            double[] here = new double[all.length];
+            Arrays.setAll(here, i -> all[i][one]);
+            chances.add(correction.of(Chance.of(here)));
+        }
+        return chances;
+    }
+
     /// The chance alone to pass, or to reach the lowest rank, whatever stands behind it.
     public double chance(Standing standing, Outline outline) {
         double[][] all = new Sitting(outline, sat(standing, outline), standing).all();
@@ -67,7 +81,8 @@ public record Forecast(Recalibration correction) {
         return correction.of(Math.clamp(sum / all.length, 0, 1));
     }
 
-    private static int next(List<Chance> chances) {
+    /// The place of the goal that is to be reached next: the lowest with a chance below one half.
+    static int next(List<Chance> chances) {
         for (int goal = 0; goal < chances.size(); goal++) {
             if (chances.get(goal).likely() < 0.5) {
                 return goal;
@@ -119,24 +134,34 @@ public record Forecast(Recalibration correction) {
     /// The sections that are sat: of those to choose from, those with enough behind them first, and
     /// then those in which the largest part of the points is to be expected.
     private static List<Outline.Part> sat(Standing standing, Outline outline) {
+        int choose = outline.grade().elective().map(elective -> elective.choose()).orElse(0);
+        if (choose == 0) {
+            return outline.parts().stream()
+                    .filter(part -> outline.grade().isForAll(part.section()))
+                    .toList();
+        }
         List<Outline.Part> chosen =
                 outline.parts().stream()
                         .filter(part -> !outline.grade().isForAll(part.section()))
+                        .map(part ->
+                                new Elective(
+                                        part,
+                                        proof(standing, part, outline).more(),
+                                        expected(standing, part, outline)))
                         .sorted(
-                                Comparator.comparingInt((Outline.Part part) ->
-                                                proof(standing, part, outline).more())
-                                        .thenComparingDouble(
-                                                part -> -expected(standing, part, outline)))
-                        .limit(
-                                outline.grade()
-                                        .elective()
-                                        .map(elective -> elective.choose())
-                                        .orElse(0))
+                                Comparator.comparingInt(Elective::more)
+                                        .thenComparingDouble(one -> -one.expected()))
+                        .limit(choose)
+                        .map(Elective::part)
                         .toList();
         return outline.parts().stream()
                 .filter(part -> outline.grade().isForAll(part.section()) || chosen.contains(part))
                 .toList();
     }
+
+    /// A section to choose, how much more is to be known of it, and which part of its points is to
+    /// be expected.
+    private record Elective(Outline.Part part, int more, double expected) {}
 
     private static double expected(Standing standing, Outline.Part part, Outline outline) {
         Sitting alone = new Sitting(outline, List.of(part), standing);

@@ -1,7 +1,6 @@
 package tamabako.insight.readiness;
 
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tamabako.problems.grade.Grade;
@@ -44,11 +43,11 @@ sealed interface Goals permits EachSection, WholePaper {
     /// The most that [#add] reckons with.
     int most();
 
-    /// How many numbers a section's table has for each place.
-    int width(int section);
+    /// What is read off the scores of the first so many problems of a section.
+    FirstProblems.Reading reading(int section);
 
-    /// How a section's table is read off its scores.
-    SectionTable.Reading reading(int section);
+    /// How a section's table is put together from them.
+    SectionTable.Putting putting(int section);
 
     /// Adds `weight` times the chance to reach each goal to `chances`.
     ///
@@ -61,15 +60,13 @@ sealed interface Goals permits EachSection, WholePaper {
             double[] scores,
             double[] spare);
 
+    /// The chance to reach one goal.
+    ///
+    /// @param at where the numbers of the pupil begin in each table
+    double chance(SectionTable[] tables, int[] at, int goal, double[] scores, double[] spare);
+
     /// Adds `weight` times the chance to reach a goal in a section, and the points to be expected
     /// there, to `told`.
     void addSection(
             SectionTable table, int section, int goal, int at, double weight, double[] told);
-
-    /// The number 1 for each problem: scores are counted in right answers.
-    static int[] ones(int count) {
-        int[] ones = new int[count];
-        Arrays.fill(ones, 1);
-        return ones;
-    }
 }

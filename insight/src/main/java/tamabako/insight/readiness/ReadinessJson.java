@@ -89,7 +89,7 @@ public final class ReadinessJson {
         return way.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static double rounded(double value, int places) {
+    static double rounded(double value, int places) {
         double unit = Math.pow(10, places);
         return Math.round(value * unit) / unit;
     }

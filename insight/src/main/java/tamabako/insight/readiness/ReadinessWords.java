@@ -134,7 +134,7 @@ public final class ReadinessWords {
     }
 
     /// A chance in hundredths: 1 to 99, for nothing is sure.
-    private static long percent(double chance) {
+    static long percent(double chance) {
         return Math.clamp(Math.round(100 * chance), 1, 99);
     }
 }

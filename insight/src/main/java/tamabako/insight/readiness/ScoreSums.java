@@ -46,13 +46,16 @@ public final class ScoreSums {
         }
     }
 
-    /// Works out only those scores with which the clock stops the pupil among these problems: they
-    /// sum up to the chance that it does.
-    void workStopped(double[] right, int[] points, double[] going, int count) {
-        start(0);
-        for (int i = count - 1; i >= 0; i--) {
-            put(going[i] * (1 - right[i]), going[i] * right[i], 1 - going[i], points[i]);
-        }
+    /// Begins anew with no problem at all.
+    void startAtNothing() {
+        start(1);
+    }
+
+    /// Adds a problem worth 1 that is reached whatever came before.
+    ///
+    /// @param right the chance that it is right, 0 to 1
+    void add(double right) {
+        put(1 - right, right, 0, 1);
     }
 
     private void start(double nothing) {

@@ -10,7 +10,7 @@ import tamabako.problems.grade.Pass;
 final class Sitting {
 
     /// How many pupils one pupil is taken for, where goals are of each section and of the whole.
-    private static final int DRAWS_OF_EACH = 512;
+    private static final int DRAWS_OF_EACH = Draws.MOST;
 
     private static final int DRAWS_OF_WHOLE = 128;
 
@@ -28,6 +28,8 @@ final class Sitting {
     private final int dayMost;
     private final double[] days;
     private final double[][][] going;
+    private final double[][] done;
+    private final FirstProblems[] first;
     private final SectionTable[] tables;
     private final double[] noFaster;
     private final double[] scores;
@@ -46,9 +48,13 @@ final class Sitting {
         this.days = days(day);
         this.noFaster = new double[parts.size()];
         this.going = Clock.going(parts, fieldOfPart, outline.grade().time(), standing, noFaster);
+        this.done = new double[parts.size()][];
+        this.first = new FirstProblems[parts.size()];
         this.tables = new SectionTable[parts.size()];
         for (int s = 0; s < tables.length; s++) {
-            tables[s] = table(s, going[s]);
+            done[s] = done(going[s]);
+            first[s] = first(s);
+            tables[s] = SectionTable.of(first[s], going[s], goals.putting(s));
         }
         this.scores = new double[goals.most() + 1];
         this.spare = new double[goals.most() + 1];
@@ -68,29 +74,35 @@ final class Sitting {
         return weights;
     }
 
-    private SectionTable table(int section, double[][] chances) {
+    private FirstProblems first(int section) {
         int lowest = draws.lowest() - DAY_STEP * dayMost - Help.FEWER_STEPS;
         int highest = draws.highest() + DAY_STEP * dayMost;
         double[] slips = parts.get(section).tasks().stream().mapToDouble(Task::slips).toArray();
-        return SectionTable.of(
-                slips,
-                standing.slips(),
-                chances,
-                lowest,
-                highest,
-                goals.width(section),
-                goals.reading(section));
+        return new FirstProblems(
+                slips, standing.slips(), lowest, highest, goals.reading(section));
+    }
+
+    /// For each pace the chance that all problems are done.
+    private static double[] done(double[][] going) {
+        return Arrays.stream(going)
+                .mapToDouble(pace -> Arrays.stream(pace).reduce(1, (a, b) -> a * b))
+                .toArray();
     }
 
     Goals goals() {
         return goals;
     }
 
-    /// The chance of pupil `i` to reach each goal, into `chances`.
+    /// What is done with one day and pace of a pupil: where its numbers begin in each table, and
+    /// how likely it is.
+    private interface Node {
+        void at(int[] at, double weight);
+    }
+
+    /// Goes through every day and pace of pupil `i`.
     ///
     /// @param fewer for each section how many steps of the grid fewer slips are made
-    private void judge(int i, SectionTable[] used, int[] fewer, double[] chances) {
-        Arrays.fill(chances, 0);
+    private void walk(int i, SectionTable[] used, int[] fewer, Node node) {
         double[] together = draws.together(i);
         int[] at = new int[used.length];
         for (int d = -dayMost; d <= dayMost; d++) {
@@ -101,7 +113,7 @@ final class Sitting {
                         int where = draws.place(i, place[s]) + DAY_STEP * d - fewer[s];
                         at[s] = used[s].at(z, draws.alone(i, place[s]), where);
                     }
-                    goals.add(used, at, weight, chances, scores, spare);
+                    node.at(at, weight);
                 }
             }
         }
@@ -111,7 +123,12 @@ final class Sitting {
     double[][] all() {
         double[][] all = new double[draws.count()][goals.count()];
         for (int i = 0; i < all.length; i++) {
-            judge(i, tables, new int[tables.length], all[i]);
+            double[] chances = all[i];
+            walk(
+                    i,
+                    tables,
+                    new int[tables.length],
+                    (at, weight) -> goals.add(tables, at, weight, chances, scores, spare));
         }
         return all;
     }
@@ -119,15 +136,18 @@ final class Sitting {
     /// The mean chance to reach `goal` of every `step`-th pupil that this one may be, with some
     /// sections worked with fewer slips or faster.
     private double mean(SectionTable[] used, int[] fewer, int goal, int step) {
-        double[] chances = new double[goals.count()];
-        double sum = 0;
+        double[] sum = new double[1];
         int count = 0;
         for (int i = 0; i < draws.count(); i += step) {
-            judge(i, used, fewer, chances);
-            sum += chances[goal];
+            walk(
+                    i,
+                    used,
+                    fewer,
+                    (at, weight) ->
+                            sum[0] += weight * goals.chance(used, at, goal, scores, spare));
             count++;
         }
-        return sum / count;
+        return sum[0] / count;
     }
 
     /// How much the chance to reach `goal` rises by each help, none of less than nothing.
@@ -163,7 +183,7 @@ final class Sitting {
         SectionTable[] quick = tables.clone();
         for (int s = 0; s < quick.length; s++) {
             if (!Arrays.deepEquals(changed[s], going[s])) {
-                quick[s] = table(s, changed[s]);
+                quick[s] = SectionTable.of(first[s], changed[s], goals.putting(s));
             }
         }
         return quick;
@@ -171,18 +191,16 @@ final class Sitting {
 
     /// The chance that the clock stops the pupil before the last problem of a section is done.
     double timeRunsOut(int section) {
-        int first = goals.time().isPresent() ? 0 : section;
+        int from = goals.time().isPresent() ? 0 : section;
         double sum = 0;
         for (int i = 0; i < draws.count(); i++) {
             double[] together = draws.together(i);
             for (int z = 0; z < together.length; z++) {
-                double done = 1;
-                for (int s = first; s <= section; s++) {
-                    for (double one : going[s][z * APART + draws.alone(i, place[s])]) {
-                        done *= one;
-                    }
+                double all = 1;
+                for (int s = from; s <= section; s++) {
+                    all *= done[s][z * APART + draws.alone(i, place[s])];
                 }
-                sum += together[z] * (1 - done);
+                sum += together[z] * (1 - all);
             }
         }
         return sum / draws.count();

@@ -59,28 +59,44 @@ final class WholePaper implements Goals {
     }
 
     @Override
-    public int width(int section) {
-        return 2 * (counts[section] + 1);
+    public FirstProblems.Reading reading(int section) {
+        int columns = counts[section] + 1;
+        return new FirstProblems.Reading() {
+            @Override
+            public int columns() {
+                return columns;
+            }
+
+            @Override
+            public void read(ScoreSums scores, double[] into, int at) {
+                scores.copy(into, at);
+            }
+        };
     }
 
     @Override
-    public SectionTable.Reading reading(int section) {
-        int count = counts[section];
-        int[] ones = Goals.ones(count);
-        return (sums, right, going, into, at) -> {
-            sums.work(right, ones, going, count);
-            sums.copy(into, at);
-            if (time.isPresent()) {
-                sums.workStopped(right, ones, going, count);
-                sums.copy(into, at + count + 1);
-                for (int i = 0; i <= count; i++) {
-                    into[at + i] = Math.max(0, into[at + i] - into[at + count + 1 + i]);
+    public SectionTable.Putting putting(int section) {
+        int columns = counts[section] + 1;
+        return new SectionTable.Putting() {
+            @Override
+            public int width() {
+                return time.isPresent() ? 2 * columns : columns;
+            }
+
+            @Override
+            public void put(double[] done, double[] stopped, double[] into, int at) {
+                if (time.isPresent()) {
+                    System.arraycopy(done, 0, into, at, columns);
+                    System.arraycopy(stopped, 0, into, at + columns, columns);
+                } else {
+                    for (int i = 0; i < columns; i++) {
+                        into[at + i] = done[i] + stopped[i];
+                    }
                 }
             }
         };
     }
 
-    /// From the last section to the first: what comes after a section counts only if it was done.
     @Override
     public void add(
             SectionTable[] tables,
@@ -89,11 +105,28 @@ final class WholePaper implements Goals {
             double[] chances,
             double[] scores,
             double[] spare) {
+        double[] reached = reached(tables, at, scores, spare);
+        for (int goal = 0; goal < least.length; goal++) {
+            chances[goal] += weight * first(tables[0].numbers(), at[0], goal, reached);
+        }
+    }
+
+    @Override
+    public double chance(
+            SectionTable[] tables, int[] at, int goal, double[] scores, double[] spare) {
+        double[] reached = reached(tables, at, scores, spare);
+        return first(tables[0].numbers(), at[0], goal, reached);
+    }
+
+    /// The chance of each score or more in all sections but the first, once that one is done. They
+    /// go from the last section to the first: what comes after a section counts only if it was
+    /// done.
+    private double[] reached(SectionTable[] tables, int[] at, double[] scores, double[] spare) {
         double[] after = scores;
         double[] now = spare;
         after[0] = 1;
         int top = 0;
-        for (int s = tables.length - 1; s >= 0; s--) {
+        for (int s = tables.length - 1; s > 0; s--) {
             double[] numbers = tables[s].numbers();
             int next = top + worth[s] * counts[s];
             Arrays.fill(now, 0, next + 1, 0);
@@ -103,24 +136,35 @@ final class WholePaper implements Goals {
                 for (int score = 0; score <= top; score++) {
                     now[from + score] += done * after[score];
                 }
-                now[from] += numbers[at[s] + counts[s] + 1 + right];
+                now[from] += stopped(numbers, at[s], s, right);
             }
             double[] kept = after;
             after = now;
             now = kept;
             top = next;
         }
+        for (int score = top - 1; score >= 0; score--) {
+            after[score] += after[score + 1];
+        }
+        Arrays.fill(after, top + 1, after.length, 0);
+        return after;
+    }
+
+    private double stopped(double[] numbers, int at, int section, int right) {
+        return time.isPresent() ? numbers[at + counts[section] + 1 + right] : 0;
+    }
+
+    /// The chance to reach a goal from the first section on.
+    private double first(double[] numbers, int at, int goal, double[] reached) {
         double sum = 0;
-        int goal = least.length - 1;
-        for (int score = top; score >= 0 && goal >= 0; score--) {
-            while (goal >= 0 && least[goal] > score) {
-                chances[goal--] += weight * sum;
+        for (int right = 0; right <= counts[0]; right++) {
+            int lacking = least[goal] - right * worth[0];
+            if (lacking < reached.length) {
+                sum += numbers[at + right] * reached[Math.max(0, lacking)];
             }
-            sum += after[score];
+            sum += lacking <= 0 ? stopped(numbers, at, 0, right) : 0;
         }
-        while (goal >= 0) {
-            chances[goal--] += weight * sum;
-        }
+        return sum;
     }
 
     @Override
@@ -129,7 +173,7 @@ final class WholePaper implements Goals {
         double mean = 0;
         double[] numbers = table.numbers();
         for (int right = 0; right <= counts[section]; right++) {
-            mean += right * (numbers[at + right] + numbers[at + counts[section] + 1 + right]);
+            mean += right * (numbers[at + right] + stopped(numbers, at, section, right));
         }
         told[0] += weight;
         told[1] += weight * mean * parts.get(section).section().points();

@@ -10,6 +10,8 @@ import static tamabako.insight.slip.SlipKind.WRITTEN_SWAPPED;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,10 +19,12 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import tamabako.insight.simulation.Habit;
 import tamabako.problems.Sheet;
+import tamabako.problems.grade.ExamOutcome;
 import tamabako.records.Attended;
 import tamabako.records.ClassBook;
 import tamabako.records.Group;
 import tamabako.records.Identity;
+import tamabako.records.KeptOutcome;
 import tamabako.records.KeptSheet;
 import tamabako.records.Pupil;
 import tamabako.records.Work;
@@ -55,6 +59,14 @@ public final class DemoClass {
                     new DemoPupil("Mirek", Locale.ENGLISH, 1.2, CARRY_LEFT_OUT, 1.3),
                     new DemoPupil("Noor", Locale.ENGLISH, 0.9, ROW_SKIPPED, 1.2));
 
+    /// After three lessons for grade 9, and after three for grade 8.
+    private static final List<DemoExam> OF_JUNIORS =
+            List.of(new DemoExam("9", 25), new DemoExam("8", 4));
+
+    /// After four lessons for grade 6, and after three for grade 5.
+    private static final List<DemoExam> OF_ADULTS =
+            List.of(new DemoExam("6", 30), new DemoExam("5", 10));
+
     private final ClassBook book;
     private final Instant now;
     private final SplittableRandom chance = new SplittableRandom(SEED);
@@ -69,13 +81,14 @@ public final class DemoClass {
         DemoClass demo = new DemoClass(book, now);
         DemoTerm term = new DemoTerm(demo.chance);
         book.whole(() -> {
-            demo.group("Tuesday juniors", JUNIORS, term.juniors(), 1);
-            demo.group("Thursday adults", ADULTS, term.adults(), 6);
+            demo.sit(demo.group("Tuesday juniors", JUNIORS, term.juniors(), 1), JUNIORS, OF_JUNIORS);
+            demo.sit(demo.group("Thursday adults", ADULTS, term.adults(), 6), ADULTS, OF_ADULTS);
         });
     }
 
     /// @param daysAgo when the last lesson was
-    private void group(
+    /// @return the pupils in the order of their members
+    private List<Pupil> group(
             String name, List<DemoPupil> members, List<DemoTerm.Task> tasks, int daysAgo) {
         Group group = new Group(Identity.fresh(), name, true);
         List<Pupil> pupils = new ArrayList<>();
@@ -93,6 +106,23 @@ public final class DemoClass {
             handedOut.add(handIn(task, members, pupils, came, year.at(task.lesson())));
         }
         year.write(group, pupils, handedOut);
+        return pupils;
+    }
+
+    /// Lets all pupils of a group sit some exams.
+    private void sit(List<Pupil> pupils, List<DemoPupil> members, List<DemoExam> exams) {
+        for (DemoExam exam : exams) {
+            LocalDate day = LocalDate.ofInstant(now, ZoneOffset.UTC).minusDays(exam.daysAgo());
+            for (int i = 0; i < pupils.size(); i++) {
+                ExamOutcome outcome = exam.sit(members.get(i), day, exams(exam, i));
+                book.exams().keep(KeptOutcome.of(pupils.get(i).id(), outcome));
+            }
+        }
+    }
+
+    /// Its own chance, so that an exam more leaves the rest of the history as it is.
+    private static SplittableRandom exams(DemoExam exam, int pupil) {
+        return new SplittableRandom(SEED + 1_000L * exam.daysAgo() + pupil);
     }
 
     private DemoYear.HandedOut handIn(

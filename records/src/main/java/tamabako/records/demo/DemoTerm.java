@@ -26,7 +26,8 @@ final class DemoTerm {
     /// How many lessons the term has had, one a week.
     static final int LESSONS = 8;
 
-    private static final String LADDER = "abacus-by-sections";
+    /// The ladder whose grades the groups work towards.
+    static final String LADDER = "abacus-by-sections";
     private static final PaperId UNPRINTED = PaperId.draw(() -> 0);
 
     private final SplittableRandom chance;
@@ -65,15 +66,10 @@ final class DemoTerm {
     }
 
     private List<Task> graded(String id, int first, int last) {
-        Grade grade = Ladders.ladder(LADDER).flatMap(ladder -> ladder.grade(id)).orElseThrow();
-        PaperMaker maker = PaperMaker.of(LADDER, grade);
+        Grade grade = grade(id);
         List<Task> tasks = new ArrayList<>();
         for (int lesson = first; lesson >= last; lesson--) {
-            if (!(maker.make(UNPRINTED, chance.nextLong(), List.of())
-                    instanceof PaperMade.Found(Paper paper, _))) {
-                throw new IllegalStateException("The demo's papers can all be made, not " + id);
-            }
-            for (PaperSection section : paper.sections()) {
+            for (PaperSection section : paper(id, chance.nextLong()).sections()) {
                 tasks.add(
                         new Task(
                                 title(grade, section.section(), first - lesson + 1),
@@ -82,6 +78,19 @@ final class DemoTerm {
             }
         }
         return tasks;
+    }
+
+    static Grade grade(String id) {
+        return Ladders.ladder(LADDER).flatMap(ladder -> ladder.grade(id)).orElseThrow();
+    }
+
+    /// The paper of a grade that this seed makes.
+    static Paper paper(String id, long seed) {
+        if (PaperMaker.of(LADDER, grade(id)).make(UNPRINTED, seed, List.of())
+                instanceof PaperMade.Found(Paper paper, _)) {
+            return paper;
+        }
+        throw new IllegalStateException("The demo's papers can all be made, not " + id);
     }
 
     private static String title(Grade grade, Section section, int number) {

@@ -38,16 +38,12 @@ record DemoYear(ClassBook book, Instant now, int daysAgo) {
                     new Remark("Mirek", 6, "Practises at home with the long sheets."));
 
     private static final List<Held> HELD =
-            List.of(
-                    new Held("Hana", Result.Kind.EXAM, "8 kyu", 40, 265, "passed"),
-                    new Held("Chika", Result.Kind.EXAM, "8 kyu", 40, 240, "passed"),
-                    new Held("Goro", Result.Kind.EXAM, "8 kyu", 40, 190, "not yet"),
-                    new Held("Lina", Result.Kind.CONTEST, "Harbour contest", 60, 180, "third"));
+            List.of(new Held("Lina", Result.Kind.CONTEST, "Harbour contest", 60, 180, "third"));
 
     /// What was noted on a pupil so many days ago.
     private record Remark(String pupil, int daysAgo, String words) {}
 
-    /// An exam or contest so many days ago, of 300 points.
+    /// A contest so many days ago, of 300 points.
     private record Held(
             String pupil, Result.Kind kind, String name, int daysAgo, int points, String outcome) {}
 

@@ -11,6 +11,7 @@ import tamabako.records.ClassBook;
 import tamabako.records.Draft;
 import tamabako.records.Group;
 import tamabako.records.Handout;
+import tamabako.records.KeptOutcome;
 import tamabako.records.Note;
 import tamabako.records.Pupil;
 import tamabako.records.Result;
@@ -24,6 +25,7 @@ import tamabako.records.Work;
 /// @param attendance the oldest day first
 /// @param notes the newest first
 /// @param results the oldest first
+/// @param exams what came of exams that were sat elsewhere, the oldest first
 /// @param handouts the oldest first
 /// @param work the oldest first
 /// @param drafts answers that are not handed in yet
@@ -35,6 +37,7 @@ public record PupilExport(
         List<Attended> attendance,
         List<Note> notes,
         List<Result> results,
+        List<KeptOutcome> exams,
         List<Handout> handouts,
         List<Work> work,
         List<Draft> drafts,
@@ -44,6 +47,7 @@ public record PupilExport(
         attendance = List.copyOf(attendance);
         notes = List.copyOf(notes);
         results = List.copyOf(results);
+        exams = List.copyOf(exams);
         handouts = List.copyOf(handouts);
         work = List.copyOf(work);
         drafts = List.copyOf(drafts);
@@ -71,6 +75,7 @@ public record PupilExport(
                 book.attendance().of(pupil.id()),
                 book.notes().of(pupil.id()),
                 book.results().of(pupil.id()),
+                book.exams().of(pupil.id()),
                 handouts,
                 work,
                 drafts,

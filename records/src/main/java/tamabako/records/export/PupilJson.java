@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import tamabako.problems.Problem;
 import tamabako.problems.Sheet;
+import tamabako.problems.json.OutcomeJson;
 import tamabako.problems.json.ProblemJson;
 import tamabako.records.Draft;
 import tamabako.records.Handout;
@@ -51,6 +52,10 @@ public final class PupilJson {
                 (note, node) ->
                         node.put("at", note.writtenAt().toString()).put("words", note.words()));
         each(all.putArray("results"), export.results(), PupilJson::result);
+        each(
+                all.putArray("exams"),
+                export.exams(),
+                (one, node) -> node.setAll(OutcomeJson.write("", one.outcome())));
         each(
                 all.putArray("handouts"),
                 export.handouts(),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import tamabako.problems.grade.ExamOutcome;
 import tamabako.records.ClassBook;
 import tamabako.records.Group;
 import tamabako.records.Pupil;
@@ -50,6 +51,7 @@ public record GroupTables(ClassBook book, RecordsWords words, ZoneId zone) {
         for (Pupil pupil : book.pupils().in(group.id())) {
             book.work().of(pupil.id()).forEach(work -> rows.add(row(pupil, work)));
             book.results().of(pupil.id()).forEach(result -> rows.add(row(pupil, result)));
+            book.exams().of(pupil.id()).forEach(kept -> rows.add(row(pupil, kept.outcome())));
         }
         return table(group, "name day kind title points of seconds outcome", rows);
     }
@@ -79,6 +81,21 @@ public record GroupTables(ClassBook book, RecordsWords words, ZoneId zone) {
                 result.score().map(score -> "" + score.most()).orElse(""),
                 "",
                 result.outcome());
+    }
+
+    /// An exam by the names of its ladder and grade, with the points of all sections together.
+    private List<String> row(Pupil pupil, ExamOutcome exam) {
+        int points = exam.points().values().stream().mapToInt(Integer::intValue).sum();
+        return List.of(
+                pupil.name(),
+                exam.day().toString(),
+                words.say("table.exam", Map.of()),
+                exam.ladder() + " " + exam.grade(),
+                exam.points().isEmpty() ? "" : "" + points,
+                "",
+                "",
+                words.say("table.came." + exam.came().word(), Map.of())
+                        + exam.rank().map(rank -> " " + rank).orElse(""));
     }
 
     private BookTable table(Group group, String columns, List<List<String>> rows) {

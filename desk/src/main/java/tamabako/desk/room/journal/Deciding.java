@@ -3,6 +3,7 @@ package tamabako.desk.room.journal;
 import java.util.ArrayList;
 import java.util.List;
 import tamabako.desk.room.Decision;
+import tamabako.desk.room.Doors;
 import tamabako.desk.room.Forgetting;
 import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomCommand;
@@ -32,7 +33,7 @@ final class Deciding {
     void keep(RoomLog log, KeptWork work) {
         boolean isAsked = wishes.stream().anyMatch(wish -> wish.command().isPresent());
         boolean isOpen =
-                !state.closed()
+                !isGone()
                         && (isAsked ? log.lock(state.id()) : log.find(state.id()).isPresent());
         if (!isOpen) {
             gone();
@@ -62,17 +63,21 @@ final class Deciding {
     }
 
     private void gone() {
-        if (!state.closed()) {
-            happen(new RoomEvent.Closed(0));
+        if (!isGone()) {
+            happen(new RoomEvent.Cleared());
         }
         wishes.forEach(_ -> outcomes.add(new Outcome(Decision.refuse(Refusal.CLOSED), state)));
+    }
+
+    private boolean isGone() {
+        return state.doors() instanceof Doors.Gone;
     }
 
     private void write(RoomLog log) {
         if (own.isEmpty()) {
             return;
         }
-        if (state.closed()) {
+        if (isGone()) {
             log.close(state.id());
             return;
         }

@@ -58,15 +58,14 @@ final class KeptWork {
                     RoomEvent.Paused _,
                     RoomEvent.TimeAdded _,
                     RoomEvent.RoundSet _,
-                    RoomEvent.CameLate _,
-                    RoomEvent.LateAdmitted _,
                     RoomEvent.Turned _,
                     RoomEvent.Ran _,
                     RoomEvent.CameLater _,
                     RoomEvent.Passed _,
                     RoomEvent.LeftOut _,
                     RoomEvent.Forgotten _,
-                    RoomEvent.Closed _ -> {}
+                    RoomEvent.Closed _,
+                    RoomEvent.Cleared _ -> {}
         }
     }
 

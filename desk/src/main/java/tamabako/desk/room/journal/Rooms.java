@@ -15,8 +15,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import tamabako.desk.book.PupilTraces;
 import tamabako.desk.room.JoinCode;
+import tamabako.desk.room.Doors;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Setup;
@@ -83,7 +85,12 @@ public final class Rooms implements PupilTraces, AutoCloseable {
 
     /// The open room of that identity.
     public Optional<RoomState> find(String id) {
-        return room(id).map(OpenRoom::state).filter(state -> !state.closed());
+        return findKept(id).filter(state -> !state.closed());
+    }
+
+    /// The room of that identity, if it is open, or closed and still kept.
+    public Optional<RoomState> findKept(String id) {
+        return room(id).map(OpenRoom::state).filter(state -> !(state.doors() instanceof Doors.Gone));
     }
 
     /// The open room that is joined by that code.
@@ -98,12 +105,21 @@ public final class Rooms implements PupilTraces, AutoCloseable {
                         .findByCode(code)
                         .map(this::load)
                         .map(OpenRoom::state)
-                        .filter(state -> state.code().equals(code)));
+                        .filter(state -> !state.closed() && state.code().equals(code)));
     }
 
     /// Every open room, the newest first where they were opened by this program.
     public List<RoomState> all() {
-        return book.rooms().all().stream().map(entry -> load(entry).state()).toList();
+        return kept().filter(room -> !room.closed()).toList();
+    }
+
+    /// Every closed room in which answers wait for the teacher.
+    public List<RoomState> waiting() {
+        return kept().filter(room -> room.closed() && room.waits()).toList();
+    }
+
+    private Stream<RoomState> kept() {
+        return book.rooms().all().stream().map(entry -> load(entry).state());
     }
 
     /// Asks for something, and waits until what came of it is on the disk; empty where the room is
@@ -134,12 +150,12 @@ public final class Rooms implements PupilTraces, AutoCloseable {
         }
     }
 
-    /// Takes everything of a pupil out of the open rooms: the name among those who are expected,
+    /// Takes everything of a pupil out of the rooms: the name among those who are expected,
     /// the seat, and what it answered, also where it was written down before. The other programs
     /// over the same database do the same as soon as they hear of it.
     @Override
     public void erase(String pupilId) {
-        all().forEach(room -> ask(room.id(), new RoomCommand.Forget(pupilId)));
+        kept().toList().forEach(room -> ask(room.id(), new RoomCommand.Forget(pupilId)));
     }
 
     /// Tells of every change from now on, in any room. The watcher is called by the journal and has
@@ -170,7 +186,7 @@ public final class Rooms implements PupilTraces, AutoCloseable {
     }
 
     private void changed(Change change) {
-        if (change.after().closed()) {
+        if (change.after().doors() instanceof Doors.Gone) {
             rooms.remove(change.after().id());
         }
         watchers.forEach(watcher -> watcher.accept(change));
@@ -191,6 +207,10 @@ public final class Rooms implements PupilTraces, AutoCloseable {
             OptionalLong end = room.state().ends();
             if (end.isPresent() && now >= end.getAsLong()) {
                 journal.take(Wish.of(room, new RoomCommand.TimeUp(now)));
+            }
+            OptionalLong cleared = room.state().cleared();
+            if (cleared.isPresent() && now >= cleared.getAsLong()) {
+                journal.take(Wish.of(room, new RoomCommand.ClearAway(now)));
             }
         }
     }

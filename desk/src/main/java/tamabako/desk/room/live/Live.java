@@ -69,7 +69,8 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Ended _,
                     RoomEvent.RoundSet _,
                     RoomEvent.Turned _,
-                    RoomEvent.Closed _ ->
+                    RoomEvent.Closed _,
+                    RoomEvent.Cleared _ ->
                     true;
             case RoomEvent.CodeChanged _,
                     RoomEvent.Locked _,
@@ -82,8 +83,6 @@ public final class Live implements AutoCloseable {
                     RoomEvent.TakenOver _,
                     RoomEvent.Answered _,
                     RoomEvent.HandedIn _,
-                    RoomEvent.CameLate _,
-                    RoomEvent.LateAdmitted _,
                     RoomEvent.Ran _,
                     RoomEvent.CameLater _,
                     RoomEvent.Passed _,
@@ -102,7 +101,6 @@ public final class Live implements AutoCloseable {
             case RoomEvent.ExtraTimeGiven(int seat, _) -> Optional.of(seat);
             case RoomEvent.TakeOverAsked(int seat, _) -> Optional.of(seat);
             case RoomEvent.TakenOver(int seat) -> Optional.of(seat);
-            case RoomEvent.LateAdmitted(int seat) -> Optional.of(seat);
             case RoomEvent.LetIn(int seat, _) -> Optional.of(seat);
             case RoomEvent.CodeChanged _,
                     RoomEvent.Locked _,
@@ -115,14 +113,14 @@ public final class Live implements AutoCloseable {
                     RoomEvent.RoundSet _,
                     RoomEvent.Answered _,
                     RoomEvent.HandedIn _,
-                    RoomEvent.CameLate _,
                     RoomEvent.Turned _,
                     RoomEvent.Ran _,
                     RoomEvent.CameLater _,
                     RoomEvent.Passed _,
                     RoomEvent.LeftOut _,
                     RoomEvent.Forgotten _,
-                    RoomEvent.Closed _ ->
+                    RoomEvent.Closed _,
+                    RoomEvent.Cleared _ ->
                     Optional.empty();
         };
     }

@@ -41,6 +41,8 @@ final class OpenPages {
                 Map.of(
                         "rooms",
                         rooms.all(),
+                        "waiting",
+                        rooms.waiting(),
                         "sources",
                         sources(chosen.text("source"), words),
                         "groups",

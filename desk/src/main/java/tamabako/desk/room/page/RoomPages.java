@@ -48,6 +48,7 @@ public final class RoomPages implements Routes {
                 Route.get("/room/{id}/part", teacher::part),
                 Route.get("/room/{id}/stream", teacher::stream),
                 Route.get("/room/{id}/pins", teacher::pins),
+                Route.get("/room/{id}/late", teacher::late),
                 Route.post("/room/{id}/do", teacher::command),
                 Route.post("/room/{id}/seat", teacher::seat),
                 Route.get("/room/{id}/call", caller::show),

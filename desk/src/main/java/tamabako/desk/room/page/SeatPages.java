@@ -57,8 +57,10 @@ final class SeatPages {
                 .map(pupil -> pupil.language());
     }
 
+    /// A tablet that was away when its room was closed comes here too, to hand in what it has.
     Reply show(Request request) {
         return withSeat(
+                rooms.findKept(request.part("id")),
                 request,
                 (room, seat) ->
                         Reply.page(
@@ -71,6 +73,7 @@ final class SeatPages {
 
     Reply state(Request request) {
         return withSeat(
+                rooms.findKept(request.part("id")),
                 request,
                 (room, seat) ->
                         Reply.json(
@@ -156,7 +159,11 @@ final class SeatPages {
     }
 
     private Reply withSeat(Request request, BiFunction<RoomState, Seat, Reply> then) {
-        Optional<RoomState> room = rooms.find(request.part("id"));
+        return withSeat(rooms.find(request.part("id")), request, then);
+    }
+
+    private static Reply withSeat(
+            Optional<RoomState> room, Request request, BiFunction<RoomState, Seat, Reply> then) {
         if (room.isEmpty()) {
             return Sorry.reply(Refusal.CLOSED, "/join");
         }

@@ -10,8 +10,7 @@ import tamabako.desk.room.Seat;
 /// @param name the pupil's
 /// @param state `working`, `away` or `done`
 /// @param asks whether another tablet asks for the seat
-/// @param late whether answers that came after the time was up wait on the tablet for the teacher
-/// @param later how many answers came after the class had gone on
+/// @param later how many answers came when they could not count any more
 /// @param extraTime per cent
 /// @param standing whether the pupil is still in, where whoever is wrong drops out
 /// @param marks the word of the mark of each answer, `empty` where there is none
@@ -22,7 +21,6 @@ public record SeatRow(
         String name,
         String state,
         boolean asks,
-        boolean late,
         int later,
         int extraTime,
         boolean standing,
@@ -46,7 +44,6 @@ public record SeatRow(
                 seat.name(),
                 seat.handedIn() ? "done" : away ? "away" : "working",
                 !seat.keys().asking().isEmpty(),
-                seat.late() == Seat.Late.WAITING,
                 seat.later().size(),
                 seat.extraTime(),
                 standing,

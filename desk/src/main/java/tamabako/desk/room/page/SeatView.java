@@ -97,7 +97,6 @@ public record SeatView(
         state.put("extra", seat.extraTime());
         state.put("taken", seat.taken());
         state.put("handedIn", seat.handedIn());
-        state.put("late", seat.late().name().toLowerCase(Locale.ROOT));
         state.put("later", seat.later().size());
         state.put("asked", asked);
         state.put("one", room.setup().oneByOne());

@@ -63,6 +63,13 @@ final class TeacherPages {
         return withRoom(request, room -> Reply.stream(out -> live.look(room.id(), out)));
     }
 
+    /// What came when it could not count any more, also after the room was closed.
+    Reply late(Request request) {
+        return rooms.findKept(request.part("id"))
+                .map(room -> Reply.page("room/late.jte", Map.of("late", LateView.of(room))))
+                .orElseGet(() -> Reply.trouble(404, "no-room"));
+    }
+
     private Reply withRoom(Request request, Function<RoomState, Reply> then) {
         return rooms.find(request.part("id"))
                 .map(then)
@@ -134,7 +141,10 @@ final class TeacherPages {
 
     private Reply carryOut(Request request, RoomCommand command) {
         Optional<Outcome> outcome = rooms.ask(request.part("id"), command);
-        if (outcome.isEmpty()) {
+        boolean isClosed =
+                outcome.isEmpty()
+                        || outcome.get().decision().equals(Decision.refuse(Refusal.CLOSED));
+        if (isClosed) {
             return Reply.trouble(404, "no-room");
         }
         if (outcome.get().decision() instanceof Decision.Refused(Refusal why, _)) {
@@ -151,6 +161,7 @@ final class TeacherPages {
                 switch (request.form().text("to")) {
                     case "call" -> "/call";
                     case "board" -> "/board";
+                    case "late" -> "/late";
                     default -> "";
                 };
         return Reply.seeOther(

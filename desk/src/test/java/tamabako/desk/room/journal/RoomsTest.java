@@ -171,7 +171,6 @@ class RoomsTest {
             assertThat(work.answers().getFirst().took()).isPresent();
             assertThat(book.work().latest(10)).hasSize(2);
 
-            rooms.ask(room.id(), new RoomCommand.AdmitLate(1));
             rooms.ask(room.id(), answer(room, 1, 3, "48"));
             assertThat(book.work().of("PUPIL"))
                     .singleElement()
@@ -179,8 +178,13 @@ class RoomsTest {
 
             rooms.ask(room.id(), new RoomCommand.Close(clock.millis()));
             assertThat(rooms.find(room.id())).isEmpty();
-            assertThat(book.rooms().all()).isEmpty();
+            assertThat(rooms.all()).isEmpty();
+            assertThat(rooms.waiting()).isEmpty();
             assertThat(book.work().latest(10)).hasSize(2);
+            rooms.ask(
+                    room.id(),
+                    new RoomCommand.ClearAway(clock.millis() + Duration.ofHours(37).toMillis()));
+            assertThat(book.rooms().all()).isEmpty();
         }
     }
 

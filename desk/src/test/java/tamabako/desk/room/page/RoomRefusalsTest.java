@@ -207,11 +207,11 @@ class RoomRefusalsTest {
         pass(Duration.ofSeconds(64));
         HttpResponse<String> late = mei.answer(1, 1, "0", "46");
         assertThat(late.statusCode()).isEqualTo(409);
-        assertThat(late.body()).contains("\"taken\":0").contains("\"refused\":\"late\"");
+        assertThat(late.body()).contains("\"taken\":1").contains("\"refused\":\"late\"");
+        assertThat(mei.answer(1, 1, "0", "999").statusCode()).isEqualTo(200);
         assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
         parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
-        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
-        assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
+        assertThat(mei.answer(1, 1, "0", "999").statusCode()).isEqualTo(200);
         assertThat(state(room).seats().find(1).orElseThrow().right()).isEqualTo(1);
     }
 
@@ -306,9 +306,10 @@ class RoomRefusalsTest {
         assertThat(noName.statusCode()).isEqualTo(400);
         parts.rooms().ask(room.id(), new RoomCommand.Close(clock.millis()));
         HttpResponse<String> closed = mei.get(mei.seat);
-        assertThat(closed.statusCode()).isEqualTo(409);
-        assertThat(closed.body()).contains("The room is closed.").contains("href=\"/join");
-        assertThat(mei.answer(1, 1, "0", "46").body()).contains("closed");
+        assertThat(closed.body()).contains("\"phase\":\"closed\"").contains("href=\"/join");
+        HttpResponse<String> problems = mei.get(mei.seat + "/problems");
+        assertThat(problems.statusCode()).isEqualTo(409);
+        assertThat(problems.body()).contains("The room is closed.").contains("href=\"/join");
         assertThat(tablet().get("/join/" + room.code()).statusCode()).isEqualTo(404);
     }
 
@@ -368,6 +369,29 @@ class RoomRefusalsTest {
                             .containsExactly("46 right", " empty", " empty");
                 });
         assertThat(state(room).seats().find(1).orElseThrow().later()).isEmpty();
+    }
+
+    @Test
+    void aTabletThatWasAwayWhenTheRoomWasClosedHandsInForTheTeacherToDecide() {
+        RoomState room = room(5, "");
+        Tablet mei = sit(room, "Mei");
+        Tablet ren = sit(room, "Ren");
+        start(room);
+        parts.rooms().ask(room.id(), new RoomCommand.Close(clock.millis()));
+        pass(Duration.ofMinutes(20));
+        HttpResponse<String> late = mei.answer(1, 1, "0", "46");
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("\"taken\":1").contains("\"refused\":\"late\"");
+        ren.cookie = ren.cookie.replace("seat=2.", "seat=1.");
+        assertThat(ren.answer(2, 1, "0", "1").statusCode()).isEqualTo(403);
+        assertThat(parts.book().work().latest(5)).isEmpty();
+        assertThat(mei.get("/room/" + room.id() + "/late").statusCode()).isEqualTo(403);
+        assertThat(parts.rooms().waiting()).extracting(RoomState::id).containsExactly(room.id());
+        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
+        assertThat(parts.rooms().waiting()).isEmpty();
+        assertThat(parts.book().work().latest(5))
+                .singleElement()
+                .satisfies(work -> assertThat(work.right()).isEqualTo(1));
     }
 
     @Test
