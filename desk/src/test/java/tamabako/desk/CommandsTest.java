@@ -27,7 +27,17 @@ class CommandsTest {
 
     @Test
     void makeGivesTheSameProblemsForTheSameSeed() throws IOException {
-        assertThat(terminal.run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7"))
+        assertThat(
+                        terminal.run(
+                                "make",
+                                "--rows",
+                                "4",
+                                "--digits",
+                                "2-3",
+                                "--count",
+                                "5",
+                                "--seed",
+                                "7"))
                 .isZero();
         String first = terminal.out();
         assertThat(terminal.lines()).hasSize(5).allMatch(line -> line.get("rows").size() == 4);
@@ -48,7 +58,9 @@ class CommandsTest {
 
     @Test
     void anImpossibleWishIsRefusedWithTheReasonAndTheNearestThatWorks() {
-        int exit = terminal.run("make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
+        int exit =
+                terminal.run(
+                        "make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
 
         assertThat(exit).isEqualTo(1);
         assertThat(terminal.out()).isEmpty();
@@ -185,12 +197,14 @@ class CommandsTest {
         String zip = folder.resolve("sums.zip").toString();
 
         assertThat(terminal.run("problems", "-o", csv, first)).isZero();
-        assertThat(terminal.run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv)).isZero();
+        assertThat(terminal.run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv))
+                .isZero();
         assertThat(terminal.run("problems", zip)).isZero();
 
         assertThat(terminal.out()).isEqualTo(sums);
         assertThat(Files.readString(Path.of(csv))).startsWith("id,kind,");
-        assertThat(terminal.run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString())).isZero();
+        assertThat(terminal.run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString()))
+                .isZero();
         assertThat(terminal.run("problems", "--to", "text", first)).isZero();
         assertThat(terminal.out().lines()).startsWith("54 - 29 + 38");
     }
@@ -212,7 +226,8 @@ class CommandsTest {
 
     private String packed() throws IOException {
         String zip = folder.resolve("packed.zip").toString();
-        assertThat(terminal.run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n"))).isZero();
+        assertThat(terminal.run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n")))
+                .isZero();
         return zip;
     }
 
@@ -272,7 +287,9 @@ class CommandsTest {
         try (var files = Files.list(papers)) {
             assertThat(files.map(file -> file.getFileName().toString().replace(".pdf", "")))
                     .containsExactlyInAnyOrderElementsOf(
-                            terminal.lines().stream().map(paper -> paper.get("paper").asText()).toList());
+                            terminal.lines().stream()
+                                    .map(paper -> paper.get("paper").asText())
+                                    .toList());
         }
     }
 
@@ -284,7 +301,8 @@ class CommandsTest {
         assertThat(terminal.err()).contains("has no grade \"step-99\"", "step-1");
         assertThat(terminal.run("paper", "first-steps", "step-1")).isEqualTo(2);
         assertThat(terminal.err()).contains("Say where the papers go");
-        assertThat(terminal.run("paper", "first-steps", "step-1", "--json", "--forms", "0")).isEqualTo(2);
+        assertThat(terminal.run("paper", "first-steps", "step-1", "--json", "--forms", "0"))
+                .isEqualTo(2);
         assertThat(terminal.err()).contains("1 to 100 forms");
     }
 
@@ -299,7 +317,8 @@ class CommandsTest {
         String own = file("own.yaml", terminal.out().replace("ladder: first-steps", "ladder: own"));
         assertThat(terminal.run("ladders", "--check", own)).isZero();
         assertThat(terminal.out()).contains("the ladder own");
-        assertThat(terminal.run("make", "--ladder", own, "--grade", "step-3", "--seed", "2")).isZero();
+        assertThat(terminal.run("make", "--ladder", own, "--grade", "step-3", "--seed", "2"))
+                .isZero();
         assertThat(terminal.lines()).hasSize(20);
 
         String bad = file("bad.yaml", terminal.out());

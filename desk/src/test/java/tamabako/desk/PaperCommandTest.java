@@ -83,5 +83,4 @@ class PaperCommandTest {
     private int paper(String... options) {
         return terminal.run(List.of("paper", "abacus-one-sheet", "6"), options);
     }
-
 }

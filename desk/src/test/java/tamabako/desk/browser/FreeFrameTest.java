@@ -204,8 +204,7 @@ class FreeFrameTest {
     @CsvSource({"en, 390", "ja, 1920"})
     void thePageIsCleanInEveryWidthAndLanguage(String language, int width) {
         Scene scene = desk.at("/frame", language, width);
-            scene.look("free-frame");
-
+        scene.look("free-frame");
     }
 
     @Test

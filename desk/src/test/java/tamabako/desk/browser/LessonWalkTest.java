@@ -21,33 +21,32 @@ class LessonWalkTest {
     @InEveryWindow
     void aLessonCanBeWalkedFromTheWishToTheSlip(String language, int width) {
         Scene scene = desk.scene(language, width);
-            Page page = scene.page();
-            scene.open("/");
-            assertThat(page.locator("html")).hasAttribute("lang", language);
-            scene.look("desk");
-            if (Boolean.getBoolean("tamabako.picture") && scene.isNamed("en-1024")) {
-                scene.paint(Path.of("..", "docs", "desk.png"));
-            }
+        Page page = scene.page();
+        scene.open("/");
+        assertThat(page.locator("html")).hasAttribute("lang", language);
+        scene.look("desk");
+        if (Boolean.getBoolean("tamabako.picture") && scene.isNamed("en-1024")) {
+            scene.paint(Path.of("..", "docs", "desk.png"));
+        }
 
-            scene.goByMenu("a[href='/make']");
-            makeAWish(page);
-            scene.look("make");
-            page.locator("button[formaction='/sheets']").click();
+        scene.goByMenu("a[href='/make']");
+        makeAWish(page);
+        scene.look("make");
+        page.locator("button[formaction='/sheets']").click();
 
-            assertThat(page.locator(".problems > li")).hasCount(6);
-            scene.look("sheet");
-            assertPrints(page);
+        assertThat(page.locator(".problems > li")).hasCount(6);
+        scene.look("sheet");
+        assertPrints(page);
 
-            page.locator("a[href^='/mark/']").click();
-            scene.look("mark");
-            answer(page);
-            scene.look("marked");
-            assertMarked(page);
+        page.locator("a[href^='/mark/']").click();
+        scene.look("mark");
+        answer(page);
+        scene.look("marked");
+        assertMarked(page);
 
-            page.locator("a[href^='/work']").nth(1).click();
-            assertThat(page.locator("h1")).isVisible();
-            scene.look("work");
-
+        page.locator("a[href^='/work']").nth(1).click();
+        assertThat(page.locator("h1")).isVisible();
+        scene.look("work");
     }
 
     private static void makeAWish(Page page) {

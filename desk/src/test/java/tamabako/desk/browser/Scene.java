@@ -99,7 +99,8 @@ final class Scene implements AutoCloseable {
     }
 
     /// What the accessibility checker finds. By its way for pages without frames it asks no second
-    /// page, and by telling of faults alone it need not write down all that is right: half the time.
+    /// page, and by telling of faults alone it need not write down all that is right: half the
+    /// time.
     private List<Rule> violations() {
         AxeBuilder checker = new AxeBuilder(page);
         checker.setLegacyMode(true);

@@ -30,57 +30,54 @@ class ShownRoomWalkTest {
     @Test
     void eachTabletShowsTheNumbersAndTakesTheAnswer() {
         Room room = new Room("ja", "tablets", 1024, 390);
-            room.teacher.page().locator("#do-begin").click();
-            Page first = room.tablets.getFirst().page();
-            assertThat(first.locator("body.on-stage")).isVisible();
-            assertThat(first.locator(".shown-number").first()).isAttached();
-            assertThat(first.locator(".seat-pad")).isHidden();
-            for (Scene tablet : room.tablets) {
-                room.untilExact(() -> tablet.page().locator(".seat-pad"));
-            }
-            room.look("tablets-answering");
-            room.write(0, 0, room.answer(0));
-            room.write(1, 0, "7777");
-            room.told(0);
-            room.end(1);
-
+        room.teacher.page().locator("#do-begin").click();
+        Page first = room.tablets.getFirst().page();
+        assertThat(first.locator("body.on-stage")).isVisible();
+        assertThat(first.locator(".shown-number").first()).isAttached();
+        assertThat(first.locator(".seat-pad")).isHidden();
+        for (Scene tablet : room.tablets) {
+            room.untilExact(() -> tablet.page().locator(".seat-pad"));
+        }
+        room.look("tablets-answering");
+        room.write(0, 0, room.answer(0));
+        room.write(1, 0, "7777");
+        room.told(0);
+        room.end(1);
     }
 
     @Test
     void theProjectorShowsTheNumbersAndTabletsTakeTheAnswer() {
         Room room = new Room("en", "board", 390, 1024);
-            room.board.look("before");
-            room.teacher.page().locator("#do-begin").click();
-            assertThat(room.board.page().locator("body.on-stage")).isVisible();
-            assertThat(room.tablets.getFirst().page().locator(".seat-status"))
-                    .containsText("large screen");
-            room.tablets.getFirst().look("look-at-the-board");
-            room.untilExact(() -> room.board.page().locator(".turn.answering"));
-            room.look("board-answering");
-            room.write(0, 0, room.answer(0));
-            room.write(1, 0, room.answer(0));
-            room.told(0);
-            room.end(2);
-
+        room.board.look("before");
+        room.teacher.page().locator("#do-begin").click();
+        assertThat(room.board.page().locator("body.on-stage")).isVisible();
+        assertThat(room.tablets.getFirst().page().locator(".seat-status"))
+                .containsText("large screen");
+        room.tablets.getFirst().look("look-at-the-board");
+        room.untilExact(() -> room.board.page().locator(".turn.answering"));
+        room.look("board-answering");
+        room.write(0, 0, room.answer(0));
+        room.write(1, 0, room.answer(0));
+        room.told(0);
+        room.end(2);
     }
 
     @Test
     void aTabletWhosePageIsHiddenOrStoppedDoesNotCount() {
         Room room = new Room("en", "tablets", 390, 1024);
-            room.teacher.page().locator("#do-begin").click();
-            Page first = room.tablets.getFirst().page();
-            assertThat(first.locator(".shown-number").first()).isAttached();
-            first.locator(".seat-stage").click();
-            assertThat(first.locator("body.on-stage")).hasCount(0);
-            assertThat(first.locator(".seat-status")).containsText("does not count");
-            assertThat(first.locator(".seat-pad")).isHidden();
-            assertThat(room.teacher.page().locator(".seat-row").first().locator(".marks .void"))
-                    .hasCount(1);
-            first.reload();
-            assertThat(first.locator(".seat-status")).containsText("does not count");
-            room.tablets.getFirst().look("spoiled");
-            room.teacher.look("teacher-spoiled");
-
+        room.teacher.page().locator("#do-begin").click();
+        Page first = room.tablets.getFirst().page();
+        assertThat(first.locator(".shown-number").first()).isAttached();
+        first.locator(".seat-stage").click();
+        assertThat(first.locator("body.on-stage")).hasCount(0);
+        assertThat(first.locator(".seat-status")).containsText("does not count");
+        assertThat(first.locator(".seat-pad")).isHidden();
+        assertThat(room.teacher.page().locator(".seat-row").first().locator(".marks .void"))
+                .hasCount(1);
+        first.reload();
+        assertThat(first.locator(".seat-status")).containsText("does not count");
+        room.tablets.getFirst().look("spoiled");
+        room.teacher.look("teacher-spoiled");
     }
 
     private final class Room {
@@ -95,10 +92,7 @@ class ShownRoomWalkTest {
             desk.book().settings().keep("showing.seats", "200 250");
             teacher = desk.scene(language, 1024);
             board = desk.scene(language, 1920);
-            tablets =
-                    List.of(
-                            desk.scene(language, first),
-                            desk.scene(language, second));
+            tablets = List.of(desk.scene(language, first), desk.scene(language, second));
             Page page = teacher.page();
             teacher.open(PLAN);
             page.locator("a[href^='/rooms?source=showing']").click();

@@ -124,18 +124,18 @@ class SignInWalkTest {
     @CsvSource({"en,1024", "ja,390"})
     void theDemoIsLookedAtWithoutAPassword(String language, int width) throws IOException {
         InetAddress here = InetAddress.getLoopbackAddress();
-            Scene scene = windows.at(desk("demo" + language, here).url(), language, width);
-            Page page = scene.page();
-            scene.open("/");
-            page.locator("form[action='/first/without'] button").click();
-            assertThat(page.locator(".demo").first()).isVisible();
-            scene.look("desk-without-password");
-            scene.goByMenu(".who a");
-            assertThat(page.locator("main a[href='/first']")).isVisible();
-            scene.look("accounts-without-password");
-            page.locator("main a[href='/first']").click();
-            assertThat(page.locator("form[action='/first/without']")).hasCount(0);
-            scene.look("set-a-password");
+        Scene scene = windows.at(desk("demo" + language, here).url(), language, width);
+        Page page = scene.page();
+        scene.open("/");
+        page.locator("form[action='/first/without'] button").click();
+        assertThat(page.locator(".demo").first()).isVisible();
+        scene.look("desk-without-password");
+        scene.goByMenu(".who a");
+        assertThat(page.locator("main a[href='/first']")).isVisible();
+        scene.look("accounts-without-password");
+        page.locator("main a[href='/first']").click();
+        assertThat(page.locator("form[action='/first/without']")).hasCount(0);
+        scene.look("set-a-password");
     }
 
     /// Browsers tell less over plain HTTP from another address than from this computer's own; forms
@@ -148,18 +148,18 @@ class SignInWalkTest {
                         .filter(one -> !one.isLoopbackAddress() && one.getAddress().length == 4)
                         .findFirst();
         Assumptions.assumeTrue(outside.isPresent(), "This machine is in no network.");
-            OpenDesk desk = desk("network", outside.orElseThrow());
-            Scene scene = windows.at(desk.url(), "en", 1024);
-            Page page = scene.page();
-            scene.open("/");
-            page.locator("#code").fill(desk.setupCode().orElseThrow());
-            page.locator("#name").fill("Mori");
-            page.locator("#password").fill(PASSWORD);
-            page.locator("#password").press("Enter");
-            assertThat(page.locator(".who a")).hasText("Mori");
-            page.locator(".languages button").click();
-            assertThat(page.locator("html")).hasAttribute("lang", "ja");
-            scene.goByMenu(".who form button");
-            assertThat(page.locator(".readable")).isVisible();
+        OpenDesk desk = desk("network", outside.orElseThrow());
+        Scene scene = windows.at(desk.url(), "en", 1024);
+        Page page = scene.page();
+        scene.open("/");
+        page.locator("#code").fill(desk.setupCode().orElseThrow());
+        page.locator("#name").fill("Mori");
+        page.locator("#password").fill(PASSWORD);
+        page.locator("#password").press("Enter");
+        assertThat(page.locator(".who a")).hasText("Mori");
+        page.locator(".languages button").click();
+        assertThat(page.locator("html")).hasAttribute("lang", "ja");
+        scene.goByMenu(".who form button");
+        assertThat(page.locator(".readable")).isVisible();
     }
 }

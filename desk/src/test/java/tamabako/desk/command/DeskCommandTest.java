@@ -73,7 +73,9 @@ class DeskCommandTest {
 
     @Test
     void withoutAPasswordOnlyThisComputerMayBeLetIn() throws IOException, InterruptedException {
-        Process desk = DeskProgram.start("--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
+        Process desk =
+                DeskProgram.start(
+                        "--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
         assertThat(firstLine(desk)).contains("only this computer", "0.0.0.0", "--no-password");
         assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
