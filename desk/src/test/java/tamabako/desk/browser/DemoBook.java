@@ -5,9 +5,8 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
+import tamabako.desk.TestFolder;
 import tamabako.desk.opening.OpenDesk;
 
 /// The class book that a new desk begins with. Filling it takes longer than most walks, so that it
@@ -31,19 +30,9 @@ final class DemoBook {
     }
 
     private static byte[] fill() throws IOException {
-        Path folder = Files.createTempDirectory("demo-book");
-        OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0).close();
-        byte[] book = Files.readAllBytes(OpenDesk.bookIn(folder));
-        erase(folder);
-        return book;
-    }
-
-    /// Takes a folder away with all that is in it.
-    static void erase(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(one);
-            }
+        try (TestFolder folder = new TestFolder()) {
+            OpenDesk.open(folder.path(), false, InetAddress.getLoopbackAddress(), 0).close();
+            return Files.readAllBytes(OpenDesk.bookIn(folder.path()));
         }
     }
 }

@@ -2,15 +2,14 @@ package tamabako.desk.browser;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import java.io.IOException;
 import java.net.InetAddress;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import tamabako.desk.TestFolder;
 import tamabako.desk.opening.OpenDesk;
 import tamabako.records.ClassBook;
 
@@ -23,7 +22,7 @@ final class WalkedDesk
     private final Windows windows = new Windows();
     private boolean isOfTheClass;
     private OpenDesk desk;
-    private Path folder;
+    private TestFolder folder;
 
     @SuppressWarnings("NullAway") // there before the first test
     WalkedDesk() {}
@@ -45,9 +44,7 @@ final class WalkedDesk
 
     /// Another desk with the demo class, closed after the test.
     OpenDesk another() {
-        Path place = newFolder();
-        windows.keep(() -> DemoBook.erase(place));
-        return windows.keep(open(place));
+        return windows.keep(open(windows.keep(new TestFolder())));
     }
 
     String url() {
@@ -60,7 +57,7 @@ final class WalkedDesk
 
     /// Where a test may put files.
     Path folder() {
-        return folder;
+        return folder.path();
     }
 
     @Override
@@ -93,25 +90,17 @@ final class WalkedDesk
     }
 
     private void open() {
-        folder = newFolder();
+        folder = new TestFolder();
         desk = open(folder);
     }
 
-    private void close() throws IOException {
+    private void close() {
         desk.close();
-        DemoBook.erase(folder);
+        folder.close();
     }
 
-    private static Path newFolder() {
-        try {
-            return Files.createTempDirectory("desk");
-        } catch (IOException failed) {
-            throw new IllegalStateException(failed);
-        }
-    }
-
-    private static OpenDesk open(Path folder) {
-        DemoBook.putInto(folder);
-        return OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
+    private static OpenDesk open(TestFolder folder) {
+        DemoBook.putInto(folder.path());
+        return OpenDesk.open(folder.path(), false, InetAddress.getLoopbackAddress(), 0);
     }
 }
