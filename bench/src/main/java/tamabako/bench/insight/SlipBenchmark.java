@@ -24,7 +24,7 @@ import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipFinder;
 import tamabako.problems.Column;
 
-/// The slips of one column of ten rows, beside working it again with each slip in turn
+/// The slips of columns of ten rows, beside working them again with each slip in turn
 /// ([Reworking]).
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -33,84 +33,124 @@ public class SlipBenchmark {
 
     private static final long SEED = 20_260_415;
     private static final int CLASS = 40;
+    private static final int PROBLEMS = 64;
 
     /// Of the pairs, each hundredth first slip is worked again.
     private static final int EVERY = 100;
+
+    /// A column, an answer to it that one slip leads to, and one that it takes two for.
+    private record Case(Column column, BigDecimal ofOne, BigDecimal ofTwo, Reworking reworking) {}
 
     /// How many digits the rows have.
     @Param({"10", "5"})
     int digits;
 
     private final SlipFinder finder = new SlipFinder(Rates.shipped());
+    private final SplittableRandom chance = new SplittableRandom(SEED);
+    private final List<Case> cases = new ArrayList<>();
+    private final List<EventTable> tables = new ArrayList<>();
     private final List<String> answers = new ArrayList<>();
-    private Column column = ColumnPlan.column(List.of(1L));
-    private EventTable table = EventTable.of(column);
-    private Reworking reworking = new Reworking(List.of(1L));
-    private BigDecimal ofOne = BigDecimal.ZERO;
-    private BigDecimal ofTwo = BigDecimal.ZERO;
     private int turn;
 
-    /// Draws the column and forty wrong answers to it, and holds both sides to the same answers:
-    /// what working again with one slip gives is found by the finder too.
+    /// Draws the columns and wrong answers to them, and holds both sides to the same answers: what
+    /// working again with one slip gives is found by the finder too.
     @Setup
     public void prepare() {
-        SplittableRandom chance = new SplittableRandom(SEED);
-        List<Long> rows = new ColumnPlan(10, digits).draw(chance);
-        column = ColumnPlan.column(rows);
-        table = EventTable.of(column);
-        reworking = new Reworking(rows);
-        long right = table.answer().longValueExact();
+        while (cases.size() < PROBLEMS) {
+            List<Long> rows = new ColumnPlan(10, digits).draw(chance);
+            Column column = ColumnPlan.column(rows);
+            EventTable table = EventTable.of(column);
+            Reworking reworking = new Reworking(rows);
+            compare(column, table, reworking);
+            List<BigDecimal> ofOne = new ArrayList<>();
+            List<BigDecimal> ofTwo = new ArrayList<>();
+            while (ofOne.isEmpty() || ofTwo.isEmpty()) {
+                BigDecimal answer = wrong(rows, table);
+                (table.slipsTo(answer) > 0 ? ofOne : ofTwo).add(answer);
+            }
+            cases.add(new Case(column, ofOne.getFirst(), ofTwo.getFirst(), reworking));
+            tables.add(table);
+        }
+        List<Long> rows = cases.getFirst().column().rows().stream().map(BigDecimal::longValue).toList();
+        while (answers.size() < CLASS) {
+            answers.add(wrong(rows, tables.getFirst()).toPlainString());
+        }
+        print(cases.getFirst(), tables.getFirst());
+    }
+
+    private BigDecimal wrong(List<Long> rows, EventTable table) {
+        while (true) {
+            OptionalLong written =
+                    ColumnPupil.writes(rows, Fate.by(Rates.shipped(), chance, Habit.NONE));
+            if (written.isPresent() && written.getAsLong() != table.answer().longValueExact()) {
+                return BigDecimal.valueOf(written.getAsLong());
+            }
+        }
+    }
+
+    private static void compare(Column column, EventTable table, Reworking reworking) {
         int known = 0;
         for (long answer : reworking.answers()) {
-            known += answer == right || table.slipsTo(BigDecimal.valueOf(answer)) > 0 ? 1 : 0;
+            BigDecimal written = BigDecimal.valueOf(answer);
+            int fresh = EventTable.of(column).slipsTo(written);
+            if (table.slips() == 0 || table.slipsTo(written) != fresh) {
+                throw new IllegalStateException("Not the same slips lead to %d.".formatted(answer));
+            }
+            known += fresh > 0 || written.equals(table.answer()) ? 1 : 0;
         }
         if (known < 0.9 * reworking.answers().size()) {
             throw new IllegalStateException(
                     "Of %d answers the finder knows %d."
                             .formatted(reworking.answers().size(), known));
         }
-        while (answers.size() < CLASS) {
-            Fate fate = Fate.by(Rates.shipped(), chance, Habit.NONE);
-            OptionalLong written = ColumnPupil.writes(rows, fate);
-            if (written.isPresent() && written.getAsLong() != right) {
-                BigDecimal answer = BigDecimal.valueOf(written.getAsLong());
-                answers.add(answer.toPlainString());
-                boolean single = table.slipsTo(answer) > 0;
-                ofOne = single ? answer : ofOne;
-                ofTwo = single ? ofTwo : answer;
-            }
-        }
+    }
+
+    private static void print(Case first, EventTable table) {
         System.out.printf(
                 "Slips listed: %d, leading to %d answers; worked again: %d, pairs: %d. To %s lead %d"
                         + " and %d, to %s %d pairs in %d first slips%n",
                 table.slips(),
                 table.answers(),
-                reworking.tried(),
-                reworking.pairs(),
-                ofOne,
-                table.slipsTo(ofOne),
-                reworking.leadingTo(ofOne.longValueExact()),
-                ofTwo,
-                reworking.pairsLeadingTo(ofTwo.longValueExact(), 0, 1),
-                reworking.tried());
+                first.reworking().tried(),
+                first.reworking().pairs(),
+                first.ofOne(),
+                table.slipsTo(first.ofOne()),
+                first.reworking().leadingTo(first.ofOne().longValueExact()),
+                first.ofTwo(),
+                first.reworking().pairsLeadingTo(first.ofTwo().longValueExact(), 0, 1),
+                first.reworking().tried());
+    }
+
+    private int turn() {
+        turn = (turn + 1) % PROBLEMS;
+        return turn;
     }
 
     /// The peer: which single slips lead to an answer, by working the column again with each.
     @Benchmark
     public int singleWorkedAgain() {
-        return reworking.leadingTo(ofOne.longValueExact());
+        Case next = cases.get(turn());
+        return next.reworking().leadingTo(next.ofOne().longValueExact());
     }
 
-    /// The same from the table of the problem, which is made once for all its answers.
+    /// The same for a problem that was never met before, from its rows and the answer.
+    @Benchmark
+    public int singleFound() {
+        Case next = cases.get(turn());
+        return EventTable.of(next.column()).slipsTo(next.ofOne());
+    }
+
+    /// The same from the problem's list of all slips, which is made once for all its answers.
     @Benchmark
     public int singleLookedUp() {
-        return table.slipsTo(ofOne);
+        int next = turn();
+        return tables.get(next).slipsTo(cases.get(next).ofOne());
     }
 
     /// The table itself: all single slips with their differences, weights and places.
     @Benchmark
-    public EventTable tableMade() {
-        return EventTable.of(column);
+    public int tableMade() {
+        return EventTable.of(cases.get(turn()).column()).answers();
     }
 
     /// The peer: which pairs lead to an answer, by working the column again with one first slip in
@@ -118,19 +158,21 @@ public class SlipBenchmark {
     @Benchmark
     public int hundredthOfPairsWorkedAgain() {
         turn = (turn + 1) % EVERY;
-        return reworking.pairsLeadingTo(ofTwo.longValueExact(), turn, EVERY);
+        Case first = cases.getFirst();
+        return first.reworking().pairsLeadingTo(first.ofTwo().longValueExact(), turn, EVERY);
     }
 
     /// The same from the table: all pairs, bead by bead, and what else may lead to the answer.
     @Benchmark
     public Evidence pairsFound() {
-        return SlipFinder.evidence(table, ofTwo.toPlainString()).orElseThrow();
+        String written = cases.getFirst().ofTwo().toPlainString();
+        return SlipFinder.evidence(tables.getFirst(), written).orElseThrow();
     }
 
     /// Forty wrong answers to one column, each ranked, the table made anew.
     @Benchmark
     public void classOfForty(Blackhole hole) {
-        EventTable made = EventTable.of(column);
+        EventTable made = EventTable.of(cases.getFirst().column());
         for (String answer : answers) {
             hole.consume(finder.find(made, answer));
         }

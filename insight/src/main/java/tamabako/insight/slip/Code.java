@@ -34,6 +34,11 @@ final class Code {
         return of(way, where) | (long) (rod + ROD_ZERO) << 7;
     }
 
+    /// The same, which had no place, on the rod that holds `10^rod`.
+    static long at(long code, int where, int rod) {
+        return code | (long) where << 14 | (long) (rod + ROD_ZERO) << 7;
+    }
+
     /// The same with the digit that its way tells of, 0 to 99.
     static long with(long code, int first) {
         return code | (long) (first + 1) << 28;

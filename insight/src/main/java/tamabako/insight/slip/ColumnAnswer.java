@@ -33,16 +33,13 @@ public final class ColumnAnswer {
             return Optional.empty();
         }
         int places = table.places() - 1;
-        BigDecimal total = BigDecimal.ZERO;
-        long[] rows = new long[column.rows().size()];
-        for (int i = 0; i < rows.length; i++) {
-            Optional<Scaled> row = Scaled.of(column.rows().get(i), places);
-            total = total.add(column.rows().get(i));
-            if (row.isEmpty() || total.signum() < 0) {
-                return Optional.empty();
-            }
-            rows[i] = row.get().units();
-        }
+        return UnitRows.of(column)
+                .filter(UnitRows::staysAboveZero)
+                .flatMap(units -> of(table, units.rows(), places, written));
+    }
+
+    private static Optional<ColumnAnswer> of(
+            EventTable table, long[] rows, int places, String written) {
         return SlipFinder.number(table, written)
                 .flatMap(read -> Scaled.of(read, places).map(units -> new Read(read, units)))
                 .flatMap(read ->

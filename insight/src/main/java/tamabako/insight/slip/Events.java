@@ -14,6 +14,9 @@ final class Events {
 
     private static final int FEW = 8;
 
+    /// No slip leaves the answer right, so this stands for all of them.
+    private static final long ALL = 0;
+
     private long[] tenths;
     private long[] codes;
     private double[] weights;
@@ -23,6 +26,7 @@ final class Events {
     private int size;
     private int ofWork;
     private final Set<Omission> omitted;
+    private final long only;
     private double unseen;
     private int now;
 
@@ -34,7 +38,12 @@ final class Events {
     ///
     /// @param room for how many slips there is room at first, above 0
     Events(int room, Set<Omission> omitted) {
+        this(room, omitted, ALL);
+    }
+
+    private Events(int room, Set<Omission> omitted, long only) {
         this.omitted = omitted;
+        this.only = only;
         this.tenths = new long[room];
         this.codes = new long[room];
         this.weights = new double[room];
@@ -44,6 +53,17 @@ final class Events {
     /// @param room for how many slips there is room at first, above 0
     Events(int room) {
         this(room, Set.of());
+    }
+
+    /// Of those slips only that leave the answer off by `tenths`, which is not 0. The others still
+    /// have their part of their occasions.
+    static Events toward(long tenths) {
+        return new Events(FEW, Set.of(), tenths);
+    }
+
+    /// No slips.
+    static Events none() {
+        return new Events(FEW);
     }
 
     /// Whether this part of the finder is left out.
@@ -84,7 +104,7 @@ final class Events {
 
     /// Adds a slip. One that leaves the answer right is none, but has its part of the occasion.
     void add(long tenthsOff, long code, double weight) {
-        if (tenthsOff == 0) {
+        if (tenthsOff == 0 || (only != ALL && tenthsOff != only)) {
             unseen += weight;
             return;
         }
@@ -106,6 +126,12 @@ final class Events {
         add(tenthsOff, code, Weights.of(Code.way(code)));
     }
 
+    /// Adds slip `i` of `others` as it is there.
+    void add(Events others, int i) {
+        now = others.moments[i];
+        add(others.tenths[i], others.codes[i], others.weights[i]);
+    }
+
     /// Where the slips of the next occasion begin.
     int mark() {
         unseen = 0;
@@ -122,17 +148,6 @@ final class Events {
         for (int i = mark; i < size; i++) {
             weights[i] *= worth / all;
         }
-    }
-
-    /// Those of these slips that are so far off.
-    Events only(long tenthsOff) {
-        Events only = new Events(FEW);
-        for (int i = 0; i < size; i++) {
-            if (tenths[i] == tenthsOff) {
-                only.add(tenths[i], codes[i], weights[i]);
-            }
-        }
-        return only;
     }
 
     /// Notes a step of the hand that adds `digit` on a rod that holds `held`.

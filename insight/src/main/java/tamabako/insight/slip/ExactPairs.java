@@ -1,6 +1,5 @@
 package tamabako.insight.slip;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,9 +18,6 @@ final class ExactPairs {
 
     /// A slip of the hand changes its rod by twice nine at most.
     private static final int MOST_ON_A_ROD = 18;
-
-    /// About as many slips as a column allows on one rod.
-    private static final int A_ROD = 64;
 
     /// Pairs of which the second is a slip of the hand.
     ///
@@ -55,21 +51,7 @@ final class ExactPairs {
         if (!(table.problem() instanceof Column column) || table.inMind() || table.slips() == 0) {
             return Optional.empty();
         }
-        long[] rows = new long[column.rows().size()];
-        long total = 0;
-        for (int i = 0; i < rows.length; i++) {
-            BigDecimal row = column.rows().get(i);
-            Optional<Scaled> units = Scaled.of(row, table.places() - 1);
-            if (units.isEmpty()) {
-                return Optional.empty();
-            }
-            rows[i] = units.get().units();
-            total += rows[i];
-            if (total < 0) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(rows);
+        return UnitRows.of(column).filter(UnitRows::staysAboveZero).map(UnitRows::rows);
     }
 
     private List<Pair> leadingTo(long tenths) {
@@ -110,14 +92,14 @@ final class ExactPairs {
     /// frame where `off` too much stands.
     private Events second(int moment, long off, long missing) {
         StepLog rest = rest(moment, off);
-        Events found = new Events(A_ROD);
+        Events found = Events.toward(10 * missing);
         for (int i = 0; i < rest.size(); i++) {
             long unit = Tens.power(rest.rod(i));
             if (missing % unit == 0 && Math.abs(missing / unit) <= MOST_ON_A_ROD) {
                 new BeadSlips(rest, i, i + 1, -places, Effect.ADDED, found).add();
             }
         }
-        return found.only(10 * missing);
+        return found;
     }
 
     /// The steps that follow; none where the frame is short of what is to be taken.
@@ -134,7 +116,7 @@ final class ExactPairs {
         FastHand hand = FastHand.holding(shown);
         long next = begun;
         for (int i = row; i < rows.length && shown + next >= 0; ) {
-            hand.enter(next, Code.row(i + 1));
+            hand.enter(next, StepLog.Role.ENTRY, Code.row(i + 1));
             shown += next;
             i++;
             next = i < rows.length ? rows[i] : 0;

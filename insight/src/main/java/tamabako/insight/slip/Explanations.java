@@ -19,7 +19,7 @@ final class Explanations {
     private static final double BY_CHANCE = 0.05;
 
     private final EventTable table;
-    private int alone = -1;
+    private Events alone = Events.none();
     private int[] pairs = new int[32];
     private int size;
     private int[] before = new int[8];
@@ -39,10 +39,10 @@ final class Explanations {
         Explanations explanations = new Explanations(table);
         OptionalLong off = table.tenths(written);
         if (off.isPresent() && off.getAsLong() != 0) {
-            explanations.alone = table.group(off.getAsLong());
-            if (tellsPairs(table) && !table.events().omit(Omission.SEVERAL_SLIPS)) {
+            explanations.alone = table.leadingTo(written);
+            if (!table.omit(Omission.SEVERAL_SLIPS) && tellsPairs(table)) {
                 explanations.addPairs(off.getAsLong());
-                if (!table.events().omit(Omission.PENCIL)) {
+                if (!table.omit(Omission.PENCIL)) {
                     explanations.addPencil(written);
                 }
                 explanations.addRare(off.getAsLong());
@@ -92,7 +92,7 @@ final class Explanations {
 
     /// What no single slip leads to is worth more care.
     private void addRare(long tenths) {
-        if (alone >= 0) {
+        if (alone.size() > 0) {
             return;
         }
         exactly = ExactPairs.canFollow(table);
@@ -143,12 +143,11 @@ final class Explanations {
     }
 
     private void addPencil(int group, long meant, long written) {
-        Events slips = new Events();
-        new WrittenSlips(10 * meant, table.places(), slips).add();
+        long tenths = 10 * (written - meant);
+        Events slips = Events.toward(tenths);
+        new WrittenSlips(10 * meant, table.places(), slips).add(tenths);
         for (int i = 0; i < slips.size(); i++) {
-            if (slips.tenths(i) == 10 * (written - meant)) {
-                addPencil(group, slips.code(i), slips.tenths(i), slips.weight(i));
-            }
+            addPencil(group, slips.code(i), slips.tenths(i), slips.weight(i));
         }
     }
 
@@ -166,8 +165,8 @@ final class Explanations {
         pencils++;
     }
 
-    /// The group of the single slips that lead to the answer; -1 if none do.
-    int alone() {
+    /// The single slips that lead to the answer.
+    Events alone() {
         return alone;
     }
 

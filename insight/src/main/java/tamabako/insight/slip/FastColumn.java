@@ -1,6 +1,9 @@
 package tamabako.insight.slip;
 
-/// A column worked by a [FastHand], row by row, with loans where the total goes below zero.
+import java.util.Arrays;
+
+/// What the frame shows row by row while a column is worked, with loans where the total goes below
+/// zero; and, where asked for, every step, by a [FastHand].
 ///
 /// The same as [tamabako.frame.column.ColumnWork] on the common setup; a test compares them.
 final class FastColumn {
@@ -11,8 +14,7 @@ final class FastColumn {
     private final int unitRod;
     private final int rowsBefore;
     private final long[] frameBefore;
-    private final int[] stepsBefore;
-    private final FastHand hand = new FastHand();
+    private final int[] givenBack;
     private long shown;
     private int loan = NO_LOAN;
 
@@ -27,7 +29,8 @@ final class FastColumn {
         this.unitRod = unitRod;
         this.rowsBefore = rowsBefore;
         this.frameBefore = new long[rows.length];
-        this.stepsBefore = new int[rows.length];
+        this.givenBack = new int[rows.length];
+        Arrays.fill(givenBack, NO_LOAN);
         for (int i = 0; i < rows.length; i++) {
             work(i);
         }
@@ -45,15 +48,6 @@ final class FastColumn {
         return rowsBefore;
     }
 
-    /// How many steps were made before row `i`, from 0.
-    int stepsBefore(int i) {
-        return stepsBefore[i];
-    }
-
-    StepLog log() {
-        return hand.log();
-    }
-
     long[] rows() {
         return rows;
     }
@@ -61,6 +55,11 @@ final class FastColumn {
     /// What the frame shows when row `i`, from 0, begins: with the loan made for it.
     long frameBefore(int i) {
         return frameBefore[i];
+    }
+
+    /// The rod on which a loan is given back after row `i`; -1 if none is.
+    int givenBack(int i) {
+        return givenBack[i];
     }
 
     /// What the frame shows at the end.
@@ -73,23 +72,25 @@ final class FastColumn {
         return loan == NO_LOAN ? 0 : Tens.power(loan);
     }
 
+    /// The packed place of row `i`, as in [Code].
+    int where(int i) {
+        return Code.row(Math.max(0, rowsBefore + i + 1));
+    }
+
     private void work(int i) {
-        int where = Code.row(Math.max(0, rowsBefore + i + 1));
-        stepsBefore[i] = hand.log().size();
         if (shown + rows[i] < 0) {
-            borrowFor(rows[i], where);
+            borrowFor(rows[i]);
         }
         frameBefore[i] = shown;
-        hand.enter(rows[i], where);
         shown += rows[i];
         if (loan != NO_LOAN && shown >= Tens.power(loan)) {
-            hand.take(loan, 1, StepLog.Role.LOAN, where);
             shown -= Tens.power(loan);
+            givenBack[i] = loan;
             loan = NO_LOAN;
         }
     }
 
-    private void borrowFor(long row, int where) {
+    private void borrowFor(long row) {
         int rod = Math.max(unitRod, Math.max(length(Math.abs(row)), length(shown)));
         long old = 0;
         if (loan != NO_LOAN) {
@@ -99,16 +100,32 @@ final class FastColumn {
         if (shown + Tens.power(rod) - old + row < 0) {
             rod++;
         }
-        long more = Tens.power(rod) - old;
-        for (int place = rod; place >= (loan == NO_LOAN ? rod : loan); place--) {
-            hand.add(place, Tens.digit(more, place), StepLog.Role.LOAN, where);
-        }
-        shown += more;
+        shown += Tens.power(rod) - old;
         loan = rod;
     }
 
     /// Zero is one digit before the point.
     private int length(long number) {
         return number == 0 ? 1 + unitRod : Tens.length(number);
+    }
+
+    /// The steps of the rows from row `first` on.
+    StepLog log(int first) {
+        long before = first == 0 ? 0 : shownAfter(first - 1);
+        FastHand hand = FastHand.holding(before);
+        for (int i = first; i < rows.length; i++) {
+            hand.enter(frameBefore[i] - before, StepLog.Role.LOAN, where(i));
+            hand.enter(rows[i], StepLog.Role.ENTRY, where(i));
+            if (givenBack[i] != NO_LOAN) {
+                hand.take(givenBack[i], 1, StepLog.Role.LOAN, where(i));
+            }
+            before = shownAfter(i);
+        }
+        return hand.log();
+    }
+
+    private long shownAfter(int i) {
+        long back = givenBack[i] == NO_LOAN ? 0 : Tens.power(givenBack[i]);
+        return frameBefore[i] + rows[i] - back;
     }
 }

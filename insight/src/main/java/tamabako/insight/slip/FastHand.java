@@ -54,14 +54,14 @@ final class FastHand {
     }
 
     /// Adds or takes all digits of `number`, the highest first.
-    void enter(long number, int where) {
+    void enter(long number, StepLog.Role role, int where) {
         long size = Math.abs(number);
         for (int place = Tens.length(size) - 1; place >= 0; place--) {
             int digit = Tens.digit(size, place);
             if (number < 0) {
-                take(place, digit, StepLog.Role.ENTRY, where);
+                take(place, digit, role, where);
             } else {
-                add(place, digit, StepLog.Role.ENTRY, where);
+                add(place, digit, role, where);
             }
         }
     }

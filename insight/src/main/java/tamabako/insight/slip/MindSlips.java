@@ -27,7 +27,7 @@ final class MindSlips {
 
     /// Adds them.
     void add() {
-        carriesLost(column.log(), lowest, Effect.ADDED, events);
+        carriesLost(column.log(0), lowest, Effect.ADDED, events);
         long total = 0;
         for (int i = 0; i < column.rows().length; i++) {
             long row = column.rows()[i];

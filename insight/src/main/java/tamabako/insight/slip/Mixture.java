@@ -30,12 +30,9 @@ final class Mixture {
 
     private void addAll(Explanations explanations) {
         EventTable table = explanations.table();
-        int alone = explanations.alone();
-        if (alone >= 0) {
-            double[] kinds = kinds(table, alone, table.end(alone));
-            for (int kind = 0; kind < NO_OTHER; kind++) {
-                pairs[kind][NO_OTHER] += kinds[kind];
-            }
+        Events alone = explanations.alone();
+        for (int i = 0; i < alone.size(); i++) {
+            pairs[Code.way(alone.code(i)).kind().index()][NO_OTHER] += alone.weight(i);
         }
         for (int i = 0; i < explanations.pairs(); i++) {
             addPairs(explanations, explanations.low(i), explanations.high(i));
@@ -109,12 +106,8 @@ final class Mixture {
     }
 
     private static double[] ofWork(EventTable table, int group) {
-        return kinds(table, group, table.endOfWork(group));
-    }
-
-    private static double[] kinds(EventTable table, int group, int end) {
         double[] kinds = new double[NO_OTHER];
-        for (int place = table.start(group); place < end; place++) {
+        for (int place = table.start(group); place < table.endOfWork(group); place++) {
             kinds[Slot.kindIndex(table.slot(place))] += table.events().weight(table.at(place));
         }
         return kinds;

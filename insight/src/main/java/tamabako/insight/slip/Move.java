@@ -41,10 +41,4 @@ public enum Move {
     int index() {
         return ordinal();
     }
-
-    /// The move of step `i`, which is no loan.
-    static Move of(StepLog log, int i) {
-        boolean carried = log.role(i) == StepLog.Role.CARRY || log.role(i) == StepLog.Role.BORROW;
-        return carried && log.passesTen(i) ? CARRY_RUNS_ON : of(log.before(i), log.digit(i));
-    }
 }

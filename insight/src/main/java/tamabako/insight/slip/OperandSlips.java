@@ -24,7 +24,7 @@ final class OperandSlips {
         int where = Code.operand(operand);
         if (mode == Mode.FRAME) {
             FastHand hand = new FastHand();
-            hand.enter(number, where);
+            hand.enter(number, StepLog.Role.ENTRY, where);
             new BeadSlips(hand.log(), lowest, effect, events).add();
         }
         boolean heard = mode == Mode.CALLED;

@@ -38,6 +38,25 @@ final class ProblemSlips {
         return slips.events;
     }
 
+    /// The slips of `problem` that leave its answer off by `tenths`, which is not 0; empty where
+    /// they are not to be found without the others.
+    static Optional<Events> toward(Problem problem, Set<Omission> omitted, long tenths) {
+        return problem instanceof Column column
+                        && column.terms().mode() == Mode.FRAME
+                        && omitted.isEmpty()
+                ? UnitRows.of(column).map(units -> toward(units, tenths))
+                : Optional.empty();
+    }
+
+    private static Events toward(UnitRows units, long tenths) {
+        Events events = Events.toward(tenths);
+        FastColumn worked = new FastColumn(units.rows(), units.places());
+        new ColumnSlips(worked, -units.places(), events).add(Sought.of(tenths));
+        events.workIsDone();
+        new WrittenSlips(10 * units.total(), units.places() + 1, events).add(tenths);
+        return events;
+    }
+
     /// About how many slips there will be: room for them is made once.
     private static int room(Problem problem) {
         return switch (problem) {
@@ -51,8 +70,7 @@ final class ProblemSlips {
     /// How many decimal places the answer may have.
     static int places(Problem problem) {
         return switch (problem) {
-            case Column column ->
-                    column.rows().stream().mapToInt(ProblemSlips::places).max().orElse(0);
+            case Column column -> UnitRows.places(column);
             case Product product ->
                     isRounded(product)
                             ? product.terms().places().orElse(0)
@@ -83,14 +101,11 @@ final class ProblemSlips {
     }
 
     private void add(Column column) {
-        List<BigDecimal> rows = column.rows();
-        BigDecimal most =
-                rows.stream().map(BigDecimal::abs).reduce(BigDecimal.ZERO, BigDecimal::add);
-        if (Scaled.of(most, places).isEmpty() || rows.size() > Code.MOST_ROWS) {
-            return;
-        }
-        long[] units = rows.stream().mapToLong(row -> units(row, places)).toArray();
-        FastColumn worked = new FastColumn(units, places);
+        UnitRows.of(column).ifPresent(this::add);
+    }
+
+    private void add(UnitRows units) {
+        FastColumn worked = new FastColumn(units.rows(), places);
         if (mode() == Mode.FRAME) {
             new ColumnSlips(worked, -places, events).add();
         } else {

@@ -25,40 +25,70 @@ final class ReadingSlips {
     /// Adds the slips of reading `number`, which may be below zero.
     void add(long number) {
         int sign = number < 0 ? -1 : 1;
-        long size = Math.abs(number);
-        int length = Tens.length(size);
-        for (int place = 0; place < length; place++) {
-            int digit = Tens.digit(size, place);
+        long high = Math.abs(number);
+        int place = 0;
+        do {
+            int digit = (int) (high % 10);
+            high /= 10;
             events.after(where, place);
-            misread(place, digit, sign);
-            if (digit != 0) {
-                change(Way.DIGIT_SKIPPED, place, -sign * digit, digit);
+            for (int as = 0; as <= 9; as++) {
+                misread(place, digit, sign, as);
             }
-            if (place + 1 < length) {
-                int left = Tens.digit(size, place + 1);
-                long change = 9L * sign * (digit - left) * Tens.power(place);
-                long code = Code.of(Way.DIGITS_SWAPPED, where, place + lowest);
-                events.add(effect.tenths(change), Code.with(code, left, digit));
+            skipped(place, digit, sign);
+            if (high > 0) {
+                swapped(place, (int) (high % 10), digit, sign);
             }
+            place++;
+        } while (high > 0);
+    }
+
+    /// Adds those slips of reading `number` that make the difference `sought`, where a change of
+    /// the number changes the answer as much.
+    void add(long number, Sought sought) {
+        int place = sought.place();
+        int sign = number < 0 ? -1 : 1;
+        long high = Math.abs(number) / Tens.power(place);
+        if (high == 0 && place > 0) {
+            return;
+        }
+        int digit = (int) (high % 10);
+        events.after(where, place);
+        if (sought.isOfOneDigit()) {
+            int as = digit + sign * (int) sought.lead();
+            if (as >= 0 && as <= 9) {
+                misread(place, digit, sign, as);
+            }
+            skipped(place, digit, sign);
+        }
+        if (sought.isNinefold() && high > 9) {
+            swapped(place, (int) (high / 10 % 10), digit, sign);
         }
     }
 
-    private void misread(int place, int digit, int sign) {
-        Way way = heard ? Way.DIGIT_MISHEARD : Way.DIGIT_MISREAD;
-        long code = Code.of(way, where, place + lowest);
-        long unit = sign * Tens.power(place);
-        for (int as = 0; as <= 9; as++) {
-            if (as != digit) {
-                events.add(
-                        effect.tenths((as - digit) * unit),
-                        Code.with(code, digit, as),
-                        heard ? Weights.misheard(digit, as) : Weights.misread(digit, as));
-            }
+    private void misread(int place, int digit, int sign, int as) {
+        if (as != digit) {
+            Way way = heard ? Way.DIGIT_MISHEARD : Way.DIGIT_MISREAD;
+            events.add(
+                    effect.tenths((as - digit) * sign * Tens.power(place)),
+                    Code.with(code(way, place), digit, as),
+                    heard ? Weights.misheard(digit, as) : Weights.misread(digit, as));
         }
     }
 
-    private void change(Way way, int place, int change, int digit) {
-        long code = Code.of(way, where, place + lowest);
-        events.add(effect.tenths(change * Tens.power(place)), Code.with(code, digit));
+    private void skipped(int place, int digit, int sign) {
+        if (digit != 0) {
+            long change = -sign * digit * Tens.power(place);
+            events.add(effect.tenths(change), Code.with(code(Way.DIGIT_SKIPPED, place), digit));
+        }
+    }
+
+    private void swapped(int place, int left, int digit, int sign) {
+        long change = 9L * sign * (digit - left) * Tens.power(place);
+        long code = Code.with(code(Way.DIGITS_SWAPPED, place), left, digit);
+        events.add(effect.tenths(change), code);
+    }
+
+    private long code(Way way, int place) {
+        return Code.of(way, where, place + lowest);
     }
 }

@@ -28,7 +28,7 @@ public final class StrandEvidence {
         this.terms = terms;
         this.cells = cells;
         this.worth = worth;
-        this.movesMade = table.events().steps();
+        this.movesMade = table.steps();
         this.cellsMet = table.cells();
     }
 

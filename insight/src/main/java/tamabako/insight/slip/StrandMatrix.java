@@ -13,13 +13,11 @@ final class StrandMatrix {
         this.explanations = explanations;
         this.table = explanations.table();
         this.rates = rates;
-        int alone = explanations.alone();
-        if (alone >= 0) {
-            for (int place = table.start(alone); place < table.end(alone); place++) {
-                double chance = table.chance(place, rates);
-                alone(strand(place), chance);
-                cells.alone(code(place), strand(place), chance);
-            }
+        Events alone = explanations.alone();
+        for (int i = 0; i < alone.size(); i++) {
+            int strand = strand(alone.code(i));
+            alone(strand, chance(alone, i));
+            cells.alone(alone.code(i), strand, chance(alone, i));
         }
         for (int i = 0; i < explanations.pairs(); i++) {
             pair(explanations.low(i), explanations.high(i));

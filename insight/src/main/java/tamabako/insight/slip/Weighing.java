@@ -61,15 +61,12 @@ final class Weighing implements Weighed {
     }
 
     private void weighAlone(Whose whose) {
-        int group = explanations.alone();
-        if (group < 0) {
-            return;
-        }
-        int first = whose == Whose.PENCIL ? table.endOfWork(group) : table.start(group);
-        int end = whose == Whose.HAND ? table.endOfWork(group) : table.end(group);
-        for (int place = first; place < end; place++) {
-            double chance = nothing * table.chance(place, rates);
-            notes.add(table.events().code(table.at(place)), table.tenths(group), chance, 1);
+        Events alone = explanations.alone();
+        int first = whose == Whose.PENCIL ? alone.ofWork() : 0;
+        int end = whose == Whose.HAND ? alone.ofWork() : alone.size();
+        for (int i = first; i < end; i++) {
+            double chance = nothing * chance(alone, i);
+            notes.add(alone.code(i), alone.tenths(i), chance, 1);
             sums[1] += chance;
         }
     }

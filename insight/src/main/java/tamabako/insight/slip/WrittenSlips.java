@@ -3,6 +3,9 @@ package tamabako.insight.slip;
 /// Slips of the pencil: the beads were right, the figures are not.
 final class WrittenSlips {
 
+    /// A difference that no other figure on a place makes.
+    private static final Sought HALVES = Sought.of(5);
+
     private final long figures;
     private final int places;
     private final long unit;
@@ -30,13 +33,38 @@ final class WrittenSlips {
 
     /// Adds the slips of writing the answer.
     void add() {
-        int length = Math.max(Tens.length(figures), places + 1);
+        int length = length();
         for (int place = 0; place < length; place++) {
             digit(place, place == length - 1 && length > 1);
             if (place + 1 < length) {
                 swapped(place, place + 2 == length);
             }
         }
+        lengths(length);
+    }
+
+    /// Adds those that change the answer by `tenths`.
+    void add(long tenths) {
+        int length = length();
+        Sought change = tenths % unit == 0 ? Sought.of(10 * sign * (tenths / unit)) : HALVES;
+        int place = change.place();
+        if (change.isOfOneDigit() && place < length) {
+            digit(place, place == length - 1 && length > 1);
+        }
+        if (change.isNinefold() && place + 1 < length) {
+            swapped(place, place + 2 == length);
+        }
+        // A whole number with a figure more or less is off by more than its half.
+        if (places > 0 || 2 * Math.abs(tenths) > unit * figures) {
+            lengths(length);
+        }
+    }
+
+    private int length() {
+        return Math.max(Tens.length(figures), places + 1);
+    }
+
+    private void lengths(int length) {
         int mark = events.mark();
         for (int place = 0; place < length && length > 1; place++) {
             if (!asLeft(place, length)) {

@@ -39,14 +39,15 @@ final class Naming {
 
     /// Whether the finder lists a slip, at its place, for what was written.
     static boolean isAmong(Fate.Occasion occasion, EventTable table, long written) {
-        for (int i : table.leadingTo(BigDecimal.valueOf(written))) {
-            long code = table.events().code(i);
+        Events slips = table.leadingTo(BigDecimal.valueOf(written));
+        for (int i = 0; i < slips.size(); i++) {
+            long code = slips.code(i);
             int row = Code.where(code) instanceof Where.Row(int number) ? number : 0;
             boolean sameRod =
                     occasion.rod() == Fate.NO_ROD
                             || Code.rod(code).equals(OptionalInt.of(occasion.rod()));
             if (Code.way(code).kind() == occasion.kind() && occasion.row() == row && sameRod) {
-                return table.events().weight(i) > 0;
+                return slips.weight(i) > 0;
             }
         }
         return false;

@@ -30,8 +30,9 @@ class OmissionTest {
     }
 
     private static boolean isOneBeadMore(EventTable table) {
-        for (int i : table.leadingTo(new BigDecimal(5))) {
-            long code = table.events().code(i);
+        Events slips = table.leadingTo(new BigDecimal(5));
+        for (int i = 0; i < slips.size(); i++) {
+            long code = slips.code(i);
             if (Code.way(code) == Way.ONE_BEAD_MORE && Code.where(code).equals(new Where.Row(2))) {
                 return true;
             }
