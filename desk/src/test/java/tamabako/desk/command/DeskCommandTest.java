@@ -103,10 +103,10 @@ class DeskCommandTest {
             throws IOException, InterruptedException {
         Path file = folder.resolve("desk.p12");
         Files.write(file, new byte[] {0x30, 0x03, 0x02, 0x01, 0x03});
-        assertThat(firstLine(start("--certificate", file.toString())))
+        assertThat(firstLine(DeskProgram.start("--certificate", file.toString())))
                 .contains("is locked with a password", "TAMABAKO_CERTIFICATE_PASSWORD");
         String other = folder.resolve("other.key").toString();
-        assertThat(firstLine(start("--certificate", file.toString(), "--key", other)))
+        assertThat(firstLine(DeskProgram.start("--certificate", file.toString(), "--key", other)))
                 .contains("Leave --key out");
         Path word = folder.resolve("word.txt");
         assertThat(passwordFrom(word, file)).contains("word.txt cannot be read");
@@ -116,7 +116,7 @@ class DeskCommandTest {
 
     private String passwordFrom(Path word, Path file) throws IOException {
         return firstLine(
-                start(
+                DeskProgram.start(
                         "--certificate",
                         file.toString(),
                         "--certificate-password-file",
