@@ -90,8 +90,8 @@ final class Scene implements AutoCloseable {
     }
 
     /// Looks at the page as it stands, once nothing moves of itself: the accessibility checker must
-    /// find nothing, and nothing may stick out at the side. The picture of a page in which something
-    /// is wrong is painted, and that of any other where pictures are wanted.
+    /// find nothing, and nothing may stick out at the side. The picture of a page in which
+    /// something is wrong is painted, and that of any other where pictures are wanted.
     void look(String what) {
         String named = "%s-%02d-%s".formatted(name, ++pictures, what);
         page.evaluate(SETTLE);

@@ -122,8 +122,7 @@ final class RoomDesk implements BeforeEachCallback, AfterEachCallback {
 
     /// A room of one round for that pupil, for guests too, with at most so many seats.
     RoomState room(Round round, Expected pupil, int most) {
-        return rooms().open(
-                new Setup("Lesson", List.of(round), List.of(pupil), true, true, most));
+        return rooms().open(new Setup("Lesson", List.of(round), List.of(pupil), true, true, most));
     }
 
     void ask(RoomState room, RoomCommand command) {
