@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.problems.grade.Grade;
 
@@ -19,7 +20,8 @@ import tamabako.problems.grade.Grade;
         sortOptions = false,
         description = {
             "How ready each pupil is: attempts as JSON lines in, one line for each pupil out.",
-            "Tells the chance to pass, its band, each section, what limits and what would help."
+            "Tells the chance to pass, its band, each section, what limits and what would help.",
+            "Lines of outcomes of exams among them tell how well forecasts held, and correct them."
         },
         footer = {
             "",
@@ -33,7 +35,12 @@ public final class ReadyCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Mixin private AttemptsFile attempts = new AttemptsFile();
+    @Parameters(
+            arity = "0..1",
+            defaultValue = "-",
+            paramLabel = "FILE",
+            description = "Attempts and outcomes as JSON lines; - for standard input (the default).")
+    private String file = "-";
 
     @Mixin private LadderOption ladder = new LadderOption();
 
@@ -52,7 +59,7 @@ public final class ReadyCommand implements Callable<Integer> {
         for (String grade : grades) {
             asked.add(source.grade(spec, grade));
         }
-        try (BufferedReader in = attempts.open()) {
+        try (BufferedReader in = Source.open(file)) {
             return PupilsReady.run(spec, in, source.ladder(), asked);
         }
     }
