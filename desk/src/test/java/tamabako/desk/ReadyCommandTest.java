@@ -99,12 +99,9 @@ class ReadyCommandTest {
     /// Columns and products of one pupil on the days before an exam on 14 June, and after it.
     private String dated(String pupil, int wrongOfTen) {
         String before = attempts(pupil, 25, wrongOfTen, 12);
-        return before.replace(
-                        "\"pupil\":", "\"at\":\"2026-06-10T16:00:00+09:00\",\"pupil\":")
+        return before.replace("\"pupil\":", "\"at\":\"2026-06-10T16:00:00+09:00\",\"pupil\":")
                 + attempts(pupil, 25, 0, 8)
-                        .replace(
-                                "\"pupil\":",
-                                "\"at\":\"2026-06-20T16:00:00+09:00\",\"pupil\":");
+                        .replace("\"pupil\":", "\"at\":\"2026-06-20T16:00:00+09:00\",\"pupil\":");
     }
 
     private static String outcome(String pupil, String came) {
@@ -116,7 +113,8 @@ class ReadyCommandTest {
     void outcomesAreHeldAgainstForecastsAndFromFiftyOnCorrectThem() throws IOException {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 60; i++) {
-            text.append(dated("P%02d".formatted(i), 5)).append(outcome("P%02d".formatted(i), "not-passed"));
+            text.append(dated("P%02d".formatted(i), 5))
+                    .append(outcome("P%02d".formatted(i), "not-passed"));
         }
         String uncorrected = file(text.toString().replaceAll("(?m)^.*outcome.*\\n", ""));
         assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))

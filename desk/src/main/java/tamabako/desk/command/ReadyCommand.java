@@ -39,7 +39,8 @@ public final class ReadyCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "-",
             paramLabel = "FILE",
-            description = "Attempts and outcomes as JSON lines; - for standard input (the default).")
+            description =
+                    "Attempts and outcomes as JSON lines; - for standard input (the default).")
     private String file = "-";
 
     @Mixin private LadderOption ladder = new LadderOption();
