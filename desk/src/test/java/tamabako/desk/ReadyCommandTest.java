@@ -117,14 +117,13 @@ class ReadyCommandTest {
                     .append(outcome("P%02d".formatted(i), "not-passed"));
         }
         String uncorrected = file(text.toString().replaceAll("(?m)^.*outcome.*\\n", ""));
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))
                 .isZero();
-        List<JsonNode> plain = lines();
+        List<JsonNode> plain = terminal.lines();
         assertThat(plain).hasSize(60);
-        out.getBuffer().setLength(0);
 
         assertThat(
-                        run(
+                        terminal.run(
                                 "ready",
                                 "--ladder",
                                 "abacus-one-sheet",
@@ -133,7 +132,7 @@ class ReadyCommandTest {
                                 file(text.toString())))
                 .isZero();
 
-        List<JsonNode> lines = lines();
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(61);
         JsonNode held = lines.getLast().get("forecasts");
         assertThat(held.get("exams").asInt()).isEqualTo(60);
@@ -157,10 +156,10 @@ class ReadyCommandTest {
                                         .replace("\"grade\"", "\"rank\":\"8\",\"grade\"")
                                 + attempts("Aoi", 3, 0, 12));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isEqualTo(1);
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", file)).isEqualTo(1);
 
-        assertThat(err.toString())
+        assertThat(terminal.err())
                 .contains("line 1: outcome: ", "line 2: grade: \"99\" is not known here");
-        assertThat(lines().getFirst().get("answers").asInt()).isEqualTo(6);
+        assertThat(terminal.lines().getFirst().get("answers").asInt()).isEqualTo(6);
     }
 }
