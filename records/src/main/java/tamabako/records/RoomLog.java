@@ -3,7 +3,9 @@ package tamabako.records;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /// The open rooms: what each was opened with, and what happened in it, part by part. What a setup
@@ -72,6 +74,20 @@ public final class RoomLog {
                         .bind("value", value)
                         .map((row, _) -> entry(row))
                         .findOne());
+    }
+
+    /// How many events were kept of each room, by its identity.
+    public Map<String, Long> lasts() {
+        return door.ask(book ->
+                book.createQuery("select id, last from room")
+                        .reduceRows(
+                                new HashMap<String, Long>(),
+                                (lasts, row) -> {
+                                    lasts.put(
+                                            row.getColumn("id", String.class),
+                                            row.getColumn("last", Long.class));
+                                    return lasts;
+                                }));
     }
 
     /// The open rooms in which a pupil was: those whose events name the pupil's identity.

@@ -1,6 +1,7 @@
 package tamabako.desk.command;
 
 import java.io.PrintWriter;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tamabako.desk.room.journal.Rooms;
 import tamabako.records.ClassBook;
 import tamabako.records.Group;
 import tamabako.records.Pupil;
@@ -22,6 +24,7 @@ import tamabako.records.Pupil;
         sortOptions = false,
         description = {
             "Erases a pupil with all work, notes, attendance and results. It cannot be taken back.",
+            "A room that is open lets go of the pupil too, also where the desk is running.",
             "Without --yes it only shows who would be erased. Backups made before still hold the pupil."
         },
         footer = {
@@ -68,6 +71,15 @@ final class ClassbookErase implements Callable<Integer> {
                 err.printf(
                         "Would erase %s and %d pieces of work. Say --yes to do it.%n", who, work);
                 return Exit.DONE;
+            }
+            try (Rooms rooms = new Rooms(book, Clock.systemUTC())) {
+                rooms.erase(pupil.id());
+            }
+            if (!book.rooms().naming(pupil.id()).isEmpty()) {
+                err.printf(
+                        "%s came into a room just now, so nothing was erased. Say it once more.%n",
+                        who);
+                return Exit.COULD_NOT_RUN;
             }
             book.pupils().erase(pupil.id());
             err.printf("Erased %s and %d pieces of work.%n", who, work);

@@ -116,6 +116,31 @@ class DeskCommandTest {
     }
 
     @Test
+    void aPkcs12FileAsksForItsPasswordAndNeverOnTheCommandLine()
+            throws IOException, InterruptedException {
+        Path file = folder.resolve("desk.p12");
+        Files.write(file, new byte[] {0x30, 0x03, 0x02, 0x01, 0x03});
+        assertThat(firstLine(start("--certificate", file.toString())))
+                .contains("is locked with a password", "TAMABAKO_CERTIFICATE_PASSWORD");
+        String other = folder.resolve("other.key").toString();
+        assertThat(firstLine(start("--certificate", file.toString(), "--key", other)))
+                .contains("Leave --key out");
+        Path word = folder.resolve("word.txt");
+        assertThat(passwordFrom(word, file)).contains("word.txt cannot be read");
+        Files.writeString(word, "harbour\n");
+        assertThat(passwordFrom(word, file)).contains("desk.p12 is cut off");
+    }
+
+    private String passwordFrom(Path word, Path file) throws IOException {
+        return firstLine(
+                start(
+                        "--certificate",
+                        file.toString(),
+                        "--certificate-password-file",
+                        word.toString()));
+    }
+
+    @Test
     void aPortThatIsTakenIsTold() throws IOException, InterruptedException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());

@@ -16,6 +16,8 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tamabako.desk.book.PupilTraces;
 import tamabako.desk.room.JoinCode;
 import tamabako.desk.room.Doors;
@@ -23,6 +25,7 @@ import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Setup;
 import tamabako.records.ClassBook;
+import tamabako.records.Database;
 import tamabako.records.Identity;
 import tamabako.records.RecordsFailure;
 import tamabako.records.RoomLog;
@@ -39,6 +42,12 @@ public final class Rooms implements PupilTraces, AutoCloseable {
 
     /// How often the clocks of the rounds are looked at, in milliseconds.
     private static final long LOOK = 200;
+
+    /// How often the book is looked at for what a command beside the desk did, in milliseconds. A
+    /// server tells of it; the embedded store tells nobody.
+    private static final long GLANCE = 1_000;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Rooms.class);
 
     private final Map<String, OpenRoom> rooms = new ConcurrentHashMap<>();
     private final List<Consumer<Change>> watchers = new CopyOnWriteArrayList<>();
@@ -63,6 +72,11 @@ public final class Rooms implements PupilTraces, AutoCloseable {
         }
         this.notices = RoomNotices.listen(book.database(), this::hear);
         var _ = timer.scheduleWithFixedDelay(this::lookAtClocks, LOOK, LOOK, TimeUnit.MILLISECONDS);
+        if (book.database() instanceof Database.Embedded) {
+            var _ =
+                    timer.scheduleWithFixedDelay(
+                            this::glance, GLANCE, GLANCE, TimeUnit.MILLISECONDS);
+        }
     }
 
     /// Opens a room under a fresh code.
@@ -198,6 +212,21 @@ public final class Rooms implements PupilTraces, AutoCloseable {
             rooms.values().forEach(room -> journal.take(Wish.news(room)));
         } else {
             Optional.ofNullable(rooms.get(id)).ifPresent(room -> journal.take(Wish.news(room)));
+        }
+    }
+
+    /// Whether a command kept something beside this program.
+    private void glance() {
+        try {
+            Map<String, Long> kept = rooms.isEmpty() ? Map.of() : book.rooms().lasts();
+            for (OpenRoom room : rooms.values().stream().sorted(BY_NAME).toList()) {
+                long known = room.state().events();
+                if (kept.getOrDefault(room.state().id(), Long.MAX_VALUE) > known) {
+                    journal.take(Wish.news(room));
+                }
+            }
+        } catch (RecordsFailure failed) {
+            LOG.warn("The rooms could not be compared with the class book.", failed);
         }
     }
 
