@@ -30,7 +30,7 @@ function leave() {
 function isBusy() {
   if (document.body.classList.contains('on-stage')) return true;
   const at = document.activeElement;
-  return at instanceof HTMLInputElement && live.contains(at);
+  return (at instanceof HTMLInputElement || at instanceof HTMLSelectElement) && live.contains(at);
 }
 
 export async function refresh() {
