@@ -31,6 +31,7 @@ import tamabako.paper.wish.Part;
 import tamabako.paper.wish.PrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
 import tamabako.problems.Root;
@@ -56,6 +57,22 @@ class AccessibilityTest {
                             new Root("5", 2, n("729"), Terms.PLAIN),
                             new Root("6", 3, n("1728"), Terms.PLAIN)));
 
+    /// The same and more, so that kinds alternate, some of it in the head.
+    private static final Sheet ALTERNATING =
+            new Sheet(
+                    "m2",
+                    "Alternating 交互",
+                    List.of(
+                            new Column("1", List.of(n("54"), n("-29"), n("1038")), Terms.PLAIN),
+                            new Product("2", n("306"), n("4"), Terms.PLAIN),
+                            new Column(
+                                    "3",
+                                    List.of(n("7"), n("2")),
+                                    Terms.PLAIN.withMode(Mode.MENTAL)),
+                            new Quotient("4", n("1226"), n("35"), Terms.PLAIN),
+                            new Root("5", 2, n("729"), Terms.PLAIN),
+                            new Column("6", List.of(n("7.5"), n("0.25")), Terms.PLAIN)));
+
     @BeforeAll
     static void readTheRules() {
         VeraGreenfieldFoundryProvider.initialise();
@@ -65,6 +82,7 @@ class AccessibilityTest {
     void everyPartInEveryLanguageAndSizeKeepsTheRulesOfPdfUa1() throws Exception {
         for (PrintWish wish : wishes()) {
             assertThat(brokenRules(Pages.print(MIXED, wish))).as("%s", wish).isEmpty();
+            assertThat(brokenRules(Pages.print(ALTERNATING, wish))).as("%s", wish).isEmpty();
         }
     }
 
@@ -127,14 +145,59 @@ class AccessibilityTest {
     void qpdfOpensEveryFileWithoutComplaint(@TempDir Path folder) throws Exception {
         Assumptions.assumeTrue(isInstalled("qpdf"), "qpdf is not installed: not checked with it.");
         for (PrintWish wish : wishes()) {
-            Path file = Files.write(folder.resolve("sheet.pdf"), Pages.print(MIXED, wish));
-            Process qpdf =
-                    new ProcessBuilder("qpdf", "--check", file.toString())
-                            .redirectErrorStream(true)
-                            .start();
-            String said = new String(qpdf.getInputStream().readAllBytes(), UTF_8);
-            assertThat(qpdf.waitFor()).as(said).isZero();
+            checkWithQpdf(Files.write(folder.resolve("m1.pdf"), Pages.print(MIXED, wish)));
+            checkWithQpdf(Files.write(folder.resolve("m2.pdf"), Pages.print(ALTERNATING, wish)));
         }
+    }
+
+    private static void checkWithQpdf(Path file) throws Exception {
+        Process qpdf =
+                new ProcessBuilder("qpdf", "--check", file.toString())
+                        .redirectErrorStream(true)
+                        .start();
+        String said = new String(qpdf.getInputStream().readAllBytes(), UTF_8);
+        assertThat(qpdf.waitFor()).as(said).isZero();
+    }
+
+    @Test
+    void aScreenReaderReadsKindsThatAlternateInTheirOrderUnderOneHeading() throws IOException {
+        assertThat(StructureReader.read(Pages.print(ALTERNATING, PrintWish.ENGLISH)))
+                .containsExactly(
+                        "H1 Alternating 交互",
+                        "P Name",
+                        "P Date",
+                        "P Time",
+                        "P Score / 6",
+                        "H2 Mixed problems",
+                        "P Nos. 4\u20135 \u2013 Write the remainder after the r.",
+                        "Table",
+                        "TH Column No. 1",
+                        "TD 54",
+                        "TD \u221229",
+                        "TD 1,038",
+                        "TD",
+                        "Table",
+                        "TH Column No. 2",
+                        "TD 306×4=",
+                        "TD",
+                        "Table",
+                        "TH Column No. 3 mental",
+                        "TD 7",
+                        "TD 2",
+                        "TD",
+                        "Table",
+                        "TH Column No. 4",
+                        "TD 1,226÷35=",
+                        "TD r",
+                        "Table",
+                        "TH Column No. 5",
+                        "TD √729=",
+                        "TD r",
+                        "Table",
+                        "TH Column No. 6",
+                        "TD 7.5",
+                        "TD 0.25",
+                        "TD");
     }
 
     @Test

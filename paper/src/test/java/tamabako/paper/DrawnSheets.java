@@ -10,6 +10,7 @@ import tamabako.paper.wish.Part;
 import tamabako.paper.wish.PrintWish;
 import tamabako.paper.wish.Size;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Product;
 import tamabako.problems.Quotient;
@@ -49,6 +50,26 @@ final class DrawnSheets {
         return new Sheet("c1", "Columns", columns);
     }
 
+    /// A sheet on which no two neighbours are of one kind.
+    static Sheet mixed(Draw draw) {
+        List<Problem> problems = new ArrayList<>();
+        int count = draw.chance(1, 10) ? draw.between(40, 100) : draw.between(1, 25);
+        int digits = draw.between(1, 10);
+        int rows = draw.between(1, 12);
+        boolean modes = draw.chance(1, 3);
+        int kind = 0;
+        for (int i = 1; i <= count; i++) {
+            kind = (kind + draw.between(0, 2)) % 4 + 1;
+            int places = draw.between(0, 3);
+            Mode mode = modes ? draw.oneOf(List.of(Mode.values())) : Mode.FRAME;
+            Terms terms = terms(draw, kind, places).withMode(mode);
+            int shape = kind == 4 ? draw.between(4, 5) : kind;
+            problems.add(
+                    problem(draw, shape, rows, digits, places, terms).withId(String.valueOf(i)));
+        }
+        return new Sheet("m" + draw.between(1000, 9999), "Mixed 総合", problems);
+    }
+
     /// A wish for one part.
     static PrintWish wish(Draw draw, Part part) {
         return new PrintWish(
@@ -69,17 +90,20 @@ final class DrawnSheets {
         int degree = draw.between(2, 3);
         for (int i = 0; i < count; i++) {
             problems.add(
-                    switch (kind) {
-                        case 1 -> column(draw, rows, digits, terms);
-                        case 2 ->
-                                new Product("", number(draw, 7, 0), number(draw, 6, places), terms);
-                        case 3 ->
-                                new Quotient(
-                                        "", number(draw, 9, places), number(draw, 4, 0), terms);
-                        default -> new Root("", degree, number(draw, 9, 0), terms);
-                    });
+                    problem(draw, kind == 4 ? 2 + degree : kind, rows, digits, places, terms));
         }
         return problems;
+    }
+
+    /// @param kind 1 a column, 2 a product, 3 a quotient, 4 a square root, 5 a cube root
+    private static Problem problem(
+            Draw draw, int kind, int rows, int digits, int places, Terms terms) {
+        return switch (kind) {
+            case 1 -> column(draw, rows, digits, terms);
+            case 2 -> new Product("", number(draw, 7, 0), number(draw, 6, places), terms);
+            case 3 -> new Quotient("", number(draw, 9, places), number(draw, 4, 0), terms);
+            default -> new Root("", kind - 2, number(draw, 9, 0), terms);
+        };
     }
 
     private static Terms terms(Draw draw, int kind, int places) {

@@ -1,11 +1,9 @@
 package tamabako.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static tamabako.testkit.Property.forSeeds;
 
 import java.util.List;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import tamabako.paper.Pages.Line;
 import tamabako.paper.wish.PageSize;
@@ -27,29 +25,12 @@ class PlaceOnPaperTest {
                         for (int i = 0; i < page.size(); i++) {
                             if (page.get(i).text().startsWith("No.")) {
                                 columns++;
-                                assertAligned(Reader.rows(page, i + 1));
+                                Placed.unitsUnderUnits(Reader.rows(page, i + 1));
                             }
                         }
                     }
                     assertThat(columns).isEqualTo(sheet.problems().size());
                 });
-    }
-
-    private static void assertAligned(List<Line> rows) {
-        double unit = Ink.middle(unit(rows.getFirst()));
-        for (Line row : rows) {
-            assertThat(Ink.middle(unit(row))).as(row.text()).isCloseTo(unit, within(0.1));
-        }
-    }
-
-    /// The last digit before the point.
-    private static TextPosition unit(Line row) {
-        List<TextPosition> digits =
-                row.positions().stream()
-                        .takeWhile(position -> !position.getUnicode().equals("."))
-                        .filter(position -> Character.isDigit(position.getUnicode().charAt(0)))
-                        .toList();
-        return digits.getLast();
     }
 
     @Test

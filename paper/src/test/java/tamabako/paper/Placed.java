@@ -1,6 +1,7 @@
 package tamabako.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -24,6 +25,22 @@ final class Placed {
             assertThat(inks).isNotEmpty().allSatisfy(ink -> assertInside(ink, size));
             assertApart(inks);
         }
+    }
+
+    /// The last digits before the point of these rows stand under each other.
+    static void unitsUnderUnits(List<Line> rows) {
+        double unit = Ink.middle(unit(rows.getFirst()));
+        for (Line row : rows) {
+            assertThat(Ink.middle(unit(row))).as(row.text()).isCloseTo(unit, within(0.1));
+        }
+    }
+
+    private static TextPosition unit(Line row) {
+        return row.positions().stream()
+                .takeWhile(position -> !position.getUnicode().equals("."))
+                .filter(position -> Character.isDigit(position.getUnicode().charAt(0)))
+                .toList()
+                .getLast();
     }
 
     /// The boxes around the ink of each character of a page.

@@ -14,12 +14,15 @@ import tamabako.paper.Pages.Line;
 final class Reader {
 
     private static final String NUMBER = "(?:\u2212 ?)?[¥$€£]?\\d{1,3}(?:,\\d{3})*(?:\\.\\d+)?";
-    private static final Pattern COLUMN = Pattern.compile("No\\. (\\d+)");
+    /// What is not worked on the frame says so beside its number.
+    private static final String MODE = "(?: ?(?:mental|called|暗算|読上))?";
+
+    private static final Pattern COLUMN = Pattern.compile("No\\. (\\d+)" + MODE);
     private static final Pattern ROW = Pattern.compile(NUMBER);
     private static final Pattern EXPRESSION =
             Pattern.compile(
-                    "(\\d+) (?:(%1$s) ([×÷]) (%1$s)|([√∛]) ?(%1$s)) =(?: r| あまり)?"
-                            .formatted(NUMBER));
+                    "(\\d+)%2$s (?:(%1$s) ([×÷]) (%1$s)|([√∛]) ?(%1$s)) =(?: r| あまり)?"
+                            .formatted(NUMBER, MODE));
     private static final Pattern ANSWER =
             Pattern.compile("(\\d+) (%1$s)(?: (?:r|あまり) ?(%1$s))?".formatted(NUMBER));
 

@@ -23,6 +23,16 @@ record AnswerBox(double value, double remainder, Setting setting) {
         return new AnswerBox(PrintedAnswer.widestValue(answers), remainder, setting);
     }
 
+    /// A box for answers that are no longer than what is asked, with nothing left over.
+    static AnswerBox plain(Setting setting) {
+        return new AnswerBox(0, 0, setting);
+    }
+
+    /// The least width of a box that a hand can write in.
+    static double least(Setting setting) {
+        return setting.pick(52, 80);
+    }
+
     /// The least width for figures of that size.
     double width(double figures) {
         return valueWidth(figures) + remainderWidth(figures);
@@ -62,7 +72,7 @@ record AnswerBox(double value, double remainder, Setting setting) {
     }
 
     private double valueWidth(double figures) {
-        return Math.max(setting.pick(52, 80), figures * (value + Cells.DIGIT) + 2 * SIDE);
+        return Math.max(least(setting), figures * (value + Cells.DIGIT) + 2 * SIDE);
     }
 
     private double remainderWidth(double figures) {

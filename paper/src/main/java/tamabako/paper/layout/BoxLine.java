@@ -35,11 +35,7 @@ final class BoxLine implements ListLine {
         List<List<String>> cells = new ArrayList<>();
         for (Numbered each : section.problems()) {
             PadLine asked = (PadLine) each.problem().terms().told().orElseThrow();
-            cells.add(
-                    List.of(
-                            setting.words().say("pad.line", asked.line()),
-                            setting.words()
-                                    .say("pad.leaves", asked.firstLeaf(), asked.lastLeaf())));
+            cells.add(PadWords.of(asked, setting).words());
         }
         return new BoxLine(section, cells, 2, setting);
     }

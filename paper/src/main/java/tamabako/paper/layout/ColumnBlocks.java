@@ -10,8 +10,8 @@ import tamabako.paper.wish.Unprintable.Reason;
 /// every fifth row to lead the eye.
 final class ColumnBlocks implements Piece {
 
-    private static final int ROWS_BETWEEN_RULES = 5;
-    private static final double FINE = 0.4;
+    static final int ROWS_BETWEEN_RULES = 5;
+    static final double FINE = 0.4;
 
     private final List<PrintedColumn> columns;
     private final ColumnShape shape;
@@ -44,7 +44,7 @@ final class ColumnBlocks implements Piece {
 
     @Override
     public double opening(double air) {
-        return shape.height(PrintedColumn.mostRows(block(0)), air);
+        return shape.form().height(PrintedColumn.mostRows(block(0)), air);
     }
 
     @Override
@@ -53,7 +53,7 @@ final class ColumnBlocks implements Piece {
             List<PrintedColumn> block = block(first);
             int rows = PrintedColumn.mostRows(block);
             double fitting = Math.min(air, mostAir(block, rows, flow.roomOfPage()));
-            double height = shape.height(rows, fitting);
+            double height = shape.form().height(rows, fitting);
             flow.require(height);
             if (!flow.isTrial()) {
                 layBlock(flow, block, rows, fitting);
@@ -65,11 +65,11 @@ final class ColumnBlocks implements Piece {
     /// How airy a block may be to fit on a page of its own, below the heading of its section.
     private double mostAir(List<PrintedColumn> block, int rows, double page) {
         double room = page - setting.pick(26, 38);
-        double close = shape.height(rows, 0);
+        double close = shape.form().height(rows, 0);
         if (close > room) {
             throw tooManyRows(block, rows, room);
         }
-        return (room - close) / (shape.height(rows, 1) - close);
+        return (room - close) / (shape.form().height(rows, 1) - close);
     }
 
     private void layBlock(Flow flow, List<PrintedColumn> block, int rows, double air) {
@@ -79,17 +79,17 @@ final class ColumnBlocks implements Piece {
         double right = shape.left(block.size() - 1) + shape.across().width();
         for (int row = 1; row <= rows; row++) {
             if (row % ROWS_BETWEEN_RULES == 0 && row < rows) {
-                double bottom = shape.bottom(flow.y(), row, air);
+                double bottom = shape.form().bottom(flow.y(), row, air);
                 flow.decorate(new Rule(setting.left(), bottom, right, bottom, FINE, Ink.HAIR));
             }
             if (rows > 1) {
-                flow.decorate(rowNumber(row, shape.baseline(flow.y(), row, air)));
+                flow.decorate(rowNumber(row, shape.form().baseline(flow.y(), row, air)));
             }
         }
     }
 
     private Words rowNumber(int row, double baseline) {
-        double right = setting.left() + ColumnShape.gutter(setting) - ColumnShape.SIDE - 2;
+        double right = setting.left() + ColumnShape.gutter(setting) - ColumnForm.SIDE - 2;
         double size = setting.pick(7, 11);
         return setting.endingAt(right, baseline, Face.REGULAR, size, Ink.SOFT, String.valueOf(row));
     }
@@ -102,6 +102,6 @@ final class ColumnBlocks implements Piece {
         PrintedColumn longest =
                 block.stream().filter(each -> each.rows().size() == rows).findFirst().orElseThrow();
         return new Unprintable(
-                new Reason.TooManyRows(longest.label(), rows, shape.rowsIn(room), setting.size()));
+                new Reason.TooManyRows(longest.label(), rows, shape.form().rowsIn(room), setting.size()));
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
 
     /// How airy a section may be, the best first.
-    private static final List<Double> AIRS = List.of(1.0, 0.75, 0.5, 0.25, 0.0);
+    static final List<Double> AIRS = List.of(1.0, 0.75, 0.5, 0.25, 0.0);
 
     Layout {
         blocks = List.copyOf(blocks);

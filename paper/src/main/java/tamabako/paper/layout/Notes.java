@@ -10,7 +10,8 @@ import tamabako.paper.words.PrintWords;
 import tamabako.problems.Problem;
 
 /// What must be said of the answers of a section: nothing, one rule, one for plain numbers and one
-/// for amounts, or several rules each for the numbers of its problems.
+/// for amounts, or several rules each for the numbers of its problems. A story says itself what is
+/// to be written.
 final class Notes {
 
     private Notes() {}
@@ -18,6 +19,9 @@ final class Notes {
     static List<String> of(Section section, PrintWords words) {
         Map<Boolean, Map<AnswerRule, List<Numbered>>> byUnit = new LinkedHashMap<>();
         for (Numbered each : section.problems()) {
+            if (Telling.of(each.problem()) == Telling.STORY) {
+                continue;
+            }
             byUnit.computeIfAbsent(Section.isAmount(each.problem()), _ -> new LinkedHashMap<>())
                     .computeIfAbsent(AnswerRule.of(each.problem()), _ -> new ArrayList<>())
                     .add(each);

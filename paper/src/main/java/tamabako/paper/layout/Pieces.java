@@ -12,6 +12,9 @@ final class Pieces {
 
     /// The problems, for the pupil.
     static Piece asked(Section section, Setting setting) {
+        if (section.isMixed()) {
+            return new MixedRows(MixedCells.of(section, setting), setting);
+        }
         return switch (section.telling()) {
             case STORY -> new StoryList(section, setting);
             case PAD -> Lists.of(section, BoxLine.ofPad(section, setting), setting);

@@ -32,12 +32,12 @@ record PrintedPad(List<List<String>> leaves) {
                         .toList());
     }
 
-    /// As much of a pad as the problems of `section` tell of it.
+    /// As much of a pad as `problems` tell of it.
     ///
     /// @throws Unprintable if two of them tell of different pads
-    static PrintedPad of(Section section) {
+    static PrintedPad of(List<Numbered> problems) {
         List<List<String>> leaves = new ArrayList<>();
-        for (Numbered each : section.problems()) {
+        for (Numbered each : problems) {
             PadLine asked = (PadLine) each.problem().terms().told().orElseThrow();
             List<BigDecimal> rows = ((Column) each.problem()).rows();
             for (int i = 0; i < rows.size(); i++) {

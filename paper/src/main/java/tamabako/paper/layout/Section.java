@@ -1,26 +1,47 @@
 package tamabako.paper.layout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import tamabako.problems.Column;
+import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.problems.Root;
-import tamabako.problems.Terms;
 
-/// Problems of one kind that follow one another.
+/// Problems that stand under one heading: of one kind, or of several that alternate.
 record Section(List<Numbered> problems) {
+
+    /// A sheet whose kinds alternate changes them, on average, before so many problems: a row of
+    /// columns.
+    private static final int ROW = 5;
+
+    /// What problems under one heading share.
+    private record Sort(Telling telling, Mode mode, String kind) {
+
+        static Sort of(Numbered numbered) {
+            Telling telling = Telling.of(numbered.problem());
+            String kind = telling == Telling.STORY ? "" : numbered.problem().kind();
+            return new Sort(telling, numbered.problem().terms().mode(), kind);
+        }
+    }
 
     Section {
         problems = List.copyOf(problems);
     }
 
     /// Divides a sheet into sections, in its order. Plain numbers and amounts may each have a rule
-    /// of their own for the answers; a second rule begins a new section.
+    /// of their own for the answers; a second rule begins a new section. Where sections would come
+    /// back (a kind, then another section, then the kind again, and fewer than five problems in each
+    /// on average), all of the sheet is one section.
     static List<Section> of(List<Numbered> problems) {
-        return divide(problems, true);
+        List<Section> sections = divide(problems, true);
+        boolean alternate = comeBack(sections) && problems.size() < ROW * sections.size();
+        return alternate ? List.of(new Section(problems)) : sections;
     }
 
     /// Divides a section of a paper where another kind of problem begins, whatever the rules for
@@ -34,7 +55,7 @@ record Section(List<Numbered> problems) {
         List<Numbered> open = new ArrayList<>();
         Map<Boolean, AnswerRule> rules = new LinkedHashMap<>();
         for (Numbered next : problems) {
-            boolean other = !open.isEmpty() && !alike(open.getFirst(), next);
+            boolean other = !open.isEmpty() && !Sort.of(open.getFirst()).equals(Sort.of(next));
             if (other || (byRules && breaks(rules, next))) {
                 sections.add(new Section(open));
                 open.clear();
@@ -47,7 +68,30 @@ record Section(List<Numbered> problems) {
         return sections;
     }
 
-    /// How the numbers of all its problems are told.
+    /// Whether it has problems of several kinds.
+    boolean isMixed() {
+        return problems.stream().map(Sort::of).distinct().limit(2).count() > 1;
+    }
+
+    /// How all its problems reach the pupil; empty where they differ in it.
+    Optional<Mode> mode() {
+        List<Mode> modes =
+                problems.stream()
+                        .map(each -> each.problem().terms().mode())
+                        .distinct()
+                        .limit(2)
+                        .toList();
+        return modes.size() == 1 ? Optional.of(modes.getFirst()) : Optional.empty();
+    }
+
+    /// Those of its problems that are told in this way.
+    List<Numbered> told(Telling telling) {
+        return problems.stream()
+                .filter(each -> Telling.of(each.problem()) == telling)
+                .toList();
+    }
+
+    /// How the numbers of all its problems are told, where it is not mixed.
     Telling telling() {
         return Telling.of(problems.getFirst().problem());
     }
@@ -64,6 +108,9 @@ record Section(List<Numbered> problems) {
 
     /// The key of the words over the section.
     String heading() {
+        if (isMixed()) {
+            return "mixed." + mode().orElse(Mode.FRAME).word();
+        }
         Problem first = problems.getFirst().problem();
         return switch (telling()) {
             case PAD -> "pad";
@@ -101,6 +148,22 @@ record Section(List<Numbered> problems) {
         return problem.terms().unit().isPresent();
     }
 
+    /// Whether a kind is there, then another section, then the kind again.
+    private static boolean comeBack(List<Section> sections) {
+        Set<String> before = new HashSet<>();
+        for (int i = 2; i < sections.size(); i++) {
+            before.add(sections.get(i - 2).kind());
+            if (before.contains(sections.get(i).kind())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String kind() {
+        return telling() + Sort.of(problems.getFirst()).kind();
+    }
+
     private String degree() {
         List<Integer> degrees =
                 problems.stream()
@@ -110,15 +173,6 @@ record Section(List<Numbered> problems) {
                         .distinct()
                         .toList();
         return degrees.size() == 1 ? degrees.getFirst().toString() : "";
-    }
-
-    private static boolean alike(Numbered first, Numbered next) {
-        Terms terms = first.problem().terms();
-        Telling telling = Telling.of(first.problem());
-        return telling == Telling.of(next.problem())
-                && terms.mode() == next.problem().terms().mode()
-                && (telling == Telling.STORY
-                        || first.problem().kind().equals(next.problem().kind()));
     }
 
     /// Stories of one section ask for sums of many kinds, each with its own rule.

@@ -34,15 +34,13 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
                         ? words.say("points", section.points().getAsInt())
                         : "";
         List<String> notes =
-                key || section.telling() == Telling.STORY
-                        ? List.of()
-                        : lines(Notes.of(section, words), setting);
+                key ? List.of() : lines(Notes.of(section, words), section.isMixed(), setting);
         return new SectionHead(name, points, notes, setting);
     }
 
     /// The same with this note.
     SectionHead noting(String note) {
-        return new SectionHead(heading, points, lines(List.of(note), setting), setting);
+        return new SectionHead(heading, points, lines(List.of(note), false, setting), setting);
     }
 
     @Override
@@ -71,6 +69,7 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
     }
 
     private void layNote(Flow flow, String line) {
+        flow.require(noteHeight());
         flow.down(noteHeight());
         double size = setting.size().words();
         flow.put(
@@ -91,8 +90,13 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
         return setting.pick(10, 12) + (notes.isEmpty() ? 0 : setting.pick(2, 6));
     }
 
-    private static List<String> lines(List<String> notes, Setting setting) {
+    /// @param together whether notes stand in one line where it holds them
+    private static List<String> lines(List<String> notes, boolean together, Setting setting) {
         double size = setting.size().words();
+        String all = String.join(setting.words().say("notes.between"), notes);
+        if (together && setting.width(Face.REGULAR, size, all) <= setting.across()) {
+            return notes.isEmpty() ? List.of() : List.of(all);
+        }
         return notes.stream()
                 .flatMap(note ->
                         Lines.of(setting, Face.REGULAR, size, note, setting.across(), MOST_LINES)

@@ -39,8 +39,9 @@ public final class SheetLayout {
         List<Laid> pages = new ArrayList<>();
         int next = firstPage;
         for (Section section : Section.of(Numbered.of(sheet.problems()))) {
-            if (section.telling() == Telling.PAD) {
-                PrintedPad pad = PrintedPad.of(section);
+            List<Numbered> asked = section.told(Telling.PAD);
+            if (!asked.isEmpty()) {
+                PrintedPad pad = PrintedPad.of(asked);
                 pages.add(new PadLeaves(pad, name, setting).lay(next));
                 next += pages.getLast().pages();
             }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,45 @@ class SectionTest {
         assertThat(told(quotient("6", "3", Terms.PLAIN))).isEmpty();
         assertThat(told(product(YEN))).isEmpty();
         assertThat(told(column())).isEmpty();
+    }
+
+    @Test
+    void kindsThatComeBackAfterFewProblemsAreOneSection() {
+        assertThat(headings(column(), product(Terms.PLAIN), column()))
+                .containsExactly("mixed.frame");
+        assertThat(headings(column(), quotient("6", "3", Terms.PLAIN), root(2), root(3), column()))
+                .containsExactly("mixed.frame");
+    }
+
+    @Test
+    void whatIsAllInTheHeadSaysSoInItsHeading() {
+        Terms inTheHead = Terms.PLAIN.withMode(Mode.MENTAL);
+        Problem sum = new Column("1", List.of(BigDecimal.ONE), inTheHead);
+        assertThat(headings(sum, product(inTheHead), sum)).containsExactly("mixed.mental");
+        assertThat(headings(sum, product(Terms.PLAIN), sum)).containsExactly("mixed.frame");
+    }
+
+    @Test
+    void aKindThatComesBackAfterARowOfFiveIsASectionAgain() {
+        assertThat(headings(rows(5, 5, 5)))
+                .containsExactly("column.frame", "product.frame", "column.frame");
+        assertThat(headings(rows(5, 4, 5))).containsExactly("mixed.frame");
+    }
+
+    @Test
+    void rulesThatAlternateInOneKindAreToldByNumbersUnderOneHeading() {
+        Problem rounded = quotient("7", "3", THREE_PLACES);
+        Problem left = quotient("7", "3", Terms.PLAIN);
+        assertThat(headings(rounded, left, rounded, left)).containsExactly("quotient.frame");
+    }
+
+    /// Runs of so many columns, products, columns.
+    private static Problem[] rows(int columns, int products, int again) {
+        List<Problem> problems = new ArrayList<>();
+        problems.addAll(Collections.nCopies(columns, column()));
+        problems.addAll(Collections.nCopies(products, product(Terms.PLAIN)));
+        problems.addAll(Collections.nCopies(again, column()));
+        return problems.toArray(Problem[]::new);
     }
 
     private static List<String> headings(Problem... problems) {
