@@ -144,6 +144,9 @@ class WaysWalkTest {
             Page page = teacher.page();
             page.locator("#more-1 summary").click();
             page.selectOption("#way-1", way);
+            page.evaluate("document.activeElement.blur()");
+            lead("lock", 0);
+            assertThat(page.locator("#do-lock[value=unlock]")).isVisible();
             page.locator("button[value=way]").click();
             assertThat(page.locator(".seat-who .quiet")).not().isEmpty();
         }
