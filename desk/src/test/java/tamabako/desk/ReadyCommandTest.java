@@ -117,4 +117,74 @@ class ReadyCommandTest {
 
         assertThat(err.toString()).contains("has no grade \"99\"");
     }
+
+    /// Columns and products of one pupil on the days before an exam on 14 June, and after it.
+    private String dated(String pupil, int wrongOfTen) {
+        String before = attempts(pupil, 25, wrongOfTen, 12);
+        return before.replace(
+                        "\"pupil\":", "\"at\":\"2026-06-10T16:00:00+09:00\",\"pupil\":")
+                + attempts(pupil, 25, 0, 8)
+                        .replace(
+                                "\"pupil\":",
+                                "\"at\":\"2026-06-20T16:00:00+09:00\",\"pupil\":");
+    }
+
+    private static String outcome(String pupil, String came) {
+        return "{\"pupil\":\"%s\",\"outcome\":\"%s\",\"grade\":\"9-10\",\"day\":\"2026-06-14\"}\n"
+                .formatted(pupil, came);
+    }
+
+    @Test
+    void outcomesAreHeldAgainstForecastsAndFromFiftyOnCorrectThem() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 60; i++) {
+            text.append(dated("P%02d".formatted(i), 5)).append(outcome("P%02d".formatted(i), "not-passed"));
+        }
+        String uncorrected = file(text.toString().replaceAll("(?m)^.*outcome.*\\n", ""));
+        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))
+                .isZero();
+        List<JsonNode> plain = lines();
+        assertThat(plain).hasSize(60);
+        out.getBuffer().setLength(0);
+
+        assertThat(
+                        run(
+                                "ready",
+                                "--ladder",
+                                "abacus-one-sheet",
+                                "--grade",
+                                "9-10",
+                                file(text.toString())))
+                .isZero();
+
+        List<JsonNode> lines = lines();
+        assertThat(lines).hasSize(61);
+        JsonNode held = lines.getLast().get("forecasts");
+        assertThat(held.get("exams").asInt()).isEqualTo(60);
+        assertThat(held.get("passed").asInt()).isZero();
+        assertThat(held.get("verdict").asText()).isEqualTo("told-too-high");
+        assertThat(held.get("correction").get("shift").asDouble()).isNegative();
+        assertThat(held.get("says").get("ja").get(0).asText()).contains("60件");
+        double before = higherRank(plain.getFirst().get("grades").get(0));
+        double after = higherRank(lines.getFirst().get("grades").get(0));
+        assertThat(before).isBetween(0.3, 0.99);
+        assertThat(after).isLessThan(before - 0.1);
+    }
+
+    @Test
+    void anOutcomeOfNoGradeIsNamedAndTheRestIsDone() throws IOException {
+        String file =
+                file(
+                        outcome("Aoi", "won")
+                                + outcome("Aoi", "passed").replace("9-10", "99")
+                                + outcome("Aoi", "passed")
+                                        .replace("\"grade\"", "\"rank\":\"8\",\"grade\"")
+                                + attempts("Aoi", 3, 0, 12));
+
+        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isEqualTo(1);
+
+        assertThat(err.toString())
+                .contains("line 1: outcome: ", "line 2: grade: \"99\" is not known here");
+        assertThat(lines().getFirst().get("answers").asInt()).isEqualTo(6);
+    }
 }

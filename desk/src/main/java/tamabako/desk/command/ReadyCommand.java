@@ -19,7 +19,8 @@ import tamabako.problems.grade.Grade;
         sortOptions = false,
         description = {
             "How ready each pupil is: attempts as JSON lines in, one line for each pupil out.",
-            "Tells the chance to pass, its band, each section, what limits and what would help."
+            "Tells the chance to pass, its band, each section, what limits and what would help.",
+            "Lines of outcomes of exams among them tell how well forecasts held, and correct them."
         },
         footer = {
             "",
@@ -37,7 +38,7 @@ public final class ReadyCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "-",
             paramLabel = "FILE",
-            description = "Attempts as JSON lines; - for standard input (the default).")
+            description = "Attempts and outcomes as JSON lines; - for standard input (the default).")
     private String file = "-";
 
     @Option(
