@@ -35,7 +35,8 @@ public record RoomState(
 
     /// A room that was just opened.
     public static RoomState open(String id, String code, Setup setup) {
-        return new RoomState(id, code, setup, 0, Run.FIRST, false, false, new Doors.Open(), Seats.NONE);
+        return new RoomState(
+                id, code, setup, 0, Run.FIRST, false, false, new Doors.Open(), Seats.NONE);
     }
 
     /// What comes of a wish.

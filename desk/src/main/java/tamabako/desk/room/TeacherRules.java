@@ -104,8 +104,7 @@ record TeacherRules(RoomState room) {
 
     /// Where nobody ever sat nothing can come, and nothing has to stay.
     private Decision close(long at) {
-        List<RoomEvent> events =
-                new ArrayList<>(after(at, new RoomEvent.Closed(at)).events());
+        List<RoomEvent> events = new ArrayList<>(after(at, new RoomEvent.Closed(at)).events());
         if (room.seats().count() == 0) {
             events.add(new RoomEvent.Cleared());
         }
