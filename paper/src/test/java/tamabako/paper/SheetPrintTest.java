@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executors;
@@ -139,6 +140,35 @@ class SheetPrintTest {
         Sheet sheet = new Sheet("1", "Long ids", problems);
         assertThat(Reader.sheet(Pages.of(sheet, PrintWish.ENGLISH)).keySet())
                 .containsExactly("1", "2", "3");
+    }
+
+    @Test
+    void idsThatComeTwiceGiveWayToNumbers() {
+        List<Problem> twice = new ArrayList<>(products(3).problems());
+        twice.addAll(products(3).problems());
+        assertThat(Reader.sheet(Pages.of(new Sheet("1", "Twice", twice), PrintWish.ENGLISH)))
+                .containsOnlyKeys("1", "2", "3", "4", "5", "6");
+    }
+
+    @Test
+    void fifteenColumnsOfEightRowsAreAPageWithFiguresALittleSmaller() {
+        assertThat(Pages.of(columns(15, 8), PrintWish.ENGLISH).pages()).hasSize(1);
+    }
+
+    @Test
+    void fifteenColumnsOfTenRowsFillTheirFirstPage() {
+        Pages pages = Pages.of(columns(15, 10), PrintWish.ENGLISH);
+        assertThat(Reader.sheet(new Pages(pages.pages().subList(0, 1)))).hasSize(10);
+        assertThat(Reader.sheet(new Pages(pages.pages().subList(1, 2)))).hasSize(5);
+    }
+
+    private static Sheet columns(int count, int rows) {
+        List<Problem> columns = new ArrayList<>();
+        for (int i = 1; i <= count; i++) {
+            List<BigDecimal> numbers = Collections.nCopies(rows, BigDecimal.valueOf(100L + i));
+            columns.add(new Column(String.valueOf(i), numbers, Terms.PLAIN));
+        }
+        return new Sheet("c1", "Columns", columns);
     }
 
     @Test
