@@ -90,9 +90,7 @@ class AccessibilityTest {
     void theSheetsOfAClassWithTheirKeysKeepTheRulesOfPdfUa1() throws Exception {
         var out = new ByteArrayOutputStream();
         SheetPrint.write(
-                List.of(ALTERNATING, MIXED, ALTERNATING),
-                PrintWish.JAPANESE.with(Part.BOTH),
-                out);
+                List.of(ALTERNATING, MIXED, ALTERNATING), PrintWish.JAPANESE.with(Part.BOTH), out);
         assertThat(brokenRules(out.toByteArray())).isEmpty();
     }
 

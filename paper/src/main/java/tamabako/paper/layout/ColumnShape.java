@@ -136,10 +136,7 @@ record ColumnShape(Across across, ColumnForm form, Setting setting) {
     /// The largest figures with which so many rows still go on a page below the head of a sheet.
     private static double highestFigures(int rows, Setting setting) {
         double room =
-                room(setting)
-                        - NumberBead.height(setting)
-                        - ColumnForm.SIDE
-                        - setting.size().box();
+                room(setting) - NumberBead.height(setting) - ColumnForm.SIDE - setting.size().box();
         return Math.max(setting.size().leastFigures(), room / (rows * ColumnForm.CLOSE));
     }
 

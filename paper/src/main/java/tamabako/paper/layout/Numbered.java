@@ -13,8 +13,7 @@ record Numbered(String label, Problem problem) {
     /// characters) and no two are the same, else numbered from 1.
     static List<Numbered> of(List<Problem> problems) {
         List<String> ids = problems.stream().map(Problem::id).distinct().toList();
-        boolean own =
-                ids.size() == problems.size() && ids.stream().allMatch(Numbered::printable);
+        boolean own = ids.size() == problems.size() && ids.stream().allMatch(Numbered::printable);
         List<Numbered> numbered = new ArrayList<>();
         for (Problem problem : problems) {
             String place = String.valueOf(numbered.size() + 1);

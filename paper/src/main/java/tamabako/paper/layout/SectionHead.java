@@ -27,8 +27,8 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
         return of(section, words.say(section.heading()), key, setting);
     }
 
-    /// The head of a section of a key among keys of other sheets: title and number of its sheet, and
-    /// its kind.
+    /// The head of a section of a key among keys of other sheets: title and number of its sheet,
+    /// and its kind.
     ///
     /// @param kind empty where the sheet has but one section
     static SectionHead ofSheet(Sheet sheet, Section section, String kind, Setting setting) {

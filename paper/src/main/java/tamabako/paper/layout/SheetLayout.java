@@ -32,8 +32,7 @@ public final class SheetLayout {
     /// The answers of `sheets`, one sheet after the other, as many on a page as fit.
     ///
     /// @throws Unprintable as [#ofSheet]
-    public static Laid ofKeys(
-            List<Sheet> sheets, PrintWish wish, Measure measure, int firstPage) {
+    public static Laid ofKeys(List<Sheet> sheets, PrintWish wish, Measure measure, int firstPage) {
         if (sheets.size() == 1) {
             return ofKey(sheets.getFirst(), wish, measure, firstPage);
         }
