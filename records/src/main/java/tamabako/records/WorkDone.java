@@ -131,6 +131,20 @@ public final class WorkDone {
                         .toList());
     }
 
+    /// The pupils who have handed in work on a form of a paper, each once.
+    public List<String> pupilsOfPapers() {
+        return door.ask(book ->
+                book.createQuery(
+                                """
+                                select distinct work.pupil_id from work
+                                join sheet on sheet.id = work.sheet_id
+                                where work.pupil_id is not null and sheet.paper_id is not null
+                                order by work.pupil_id
+                                """)
+                        .mapTo(String.class)
+                        .list());
+    }
+
     /// The piece of work of this identity, if there is one.
     public Optional<Work> find(String id) {
         return door.ask(book ->

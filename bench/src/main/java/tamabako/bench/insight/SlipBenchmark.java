@@ -20,8 +20,10 @@ import tamabako.insight.simulation.Fate;
 import tamabako.insight.simulation.Habit;
 import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.Evidence;
+import tamabako.insight.slip.Finding;
 import tamabako.insight.slip.Rates;
 import tamabako.insight.slip.SlipFinder;
+import tamabako.insight.slip.SlipKind;
 import tamabako.problems.Column;
 
 /// The slips of columns of ten rows, beside working them again with each slip in turn
@@ -42,7 +44,7 @@ public class SlipBenchmark {
     private record Case(Column column, BigDecimal ofOne, BigDecimal ofTwo, Reworking reworking) {}
 
     /// How many digits the rows have.
-    @Param({"10", "5"})
+    @Param({"10", "5", "3"})
     int digits;
 
     private final SlipFinder finder = new SlipFinder(Rates.shipped());
@@ -71,7 +73,8 @@ public class SlipBenchmark {
             cases.add(new Case(column, ofOne.getFirst(), ofTwo.getFirst(), reworking));
             tables.add(table);
         }
-        List<Long> rows = cases.getFirst().column().rows().stream().map(BigDecimal::longValue).toList();
+        List<Long> rows =
+                cases.getFirst().column().rows().stream().map(BigDecimal::longValue).toList();
         while (answers.size() < CLASS) {
             answers.add(wrong(rows, tables.getFirst()).toPlainString());
         }
@@ -90,10 +93,13 @@ public class SlipBenchmark {
 
     private static void compare(Column column, EventTable table, Reworking reworking) {
         int known = 0;
+        if (table.answers() == 0) {
+            throw new IllegalStateException("No slips are listed.");
+        }
         for (long answer : reworking.answers()) {
             BigDecimal written = BigDecimal.valueOf(answer);
             int fresh = EventTable.of(column).slipsTo(written);
-            if (table.slips() == 0 || table.slipsTo(written) != fresh) {
+            if (table.slipsTo(written) != fresh) {
                 throw new IllegalStateException("Not the same slips lead to %d.".formatted(answer));
             }
             known += fresh > 0 || written.equals(table.answer()) ? 1 : 0;
@@ -147,7 +153,26 @@ public class SlipBenchmark {
         return tables.get(next).slipsTo(cases.get(next).ofOne());
     }
 
-    /// The table itself: all single slips with their differences, weights and places.
+    /// What a right answer to such a problem tells: the occasions for each kind of slip.
+    @Benchmark
+    public double occasionsCounted() {
+        return EventTable.of(cases.get(turn()).column()).occasions(SlipKind.ONE_BEAD);
+    }
+
+    /// All single slips with their differences, weights and places.
+    @Benchmark
+    public int allListed() {
+        return EventTable.of(cases.get(turn()).column()).slips();
+    }
+
+    /// The slips behind one answer to such a problem, ranked, with whatever that takes.
+    @Benchmark
+    public Finding oneRanked() {
+        Case next = cases.get(turn());
+        return finder.find(next.column(), next.ofOne().toPlainString());
+    }
+
+    /// The table itself: all single slips, sorted by the answers that they lead to.
     @Benchmark
     public int tableMade() {
         return EventTable.of(cases.get(turn()).column()).answers();

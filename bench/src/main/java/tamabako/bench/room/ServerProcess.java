@@ -60,10 +60,13 @@ final class ServerProcess implements AutoCloseable {
         if (!name.endsWith(PLAIN)) {
             options.addAll(
                     List.of(
+                            "-XX:+UseCompactObjectHeaders",
                             "-Xms16m",
+                            "-XX:NewRatio=4",
                             "-XX:MinHeapFreeRatio=10",
                             "-XX:MaxHeapFreeRatio=20",
-                            "-XX:-ShrinkHeapInSteps"));
+                            "-XX:-ShrinkHeapInSteps",
+                            "-XX:TrimNativeHeapInterval=5000"));
         }
         String more = System.getProperty("options", "");
         options.addAll(more.isEmpty() ? List.of() : List.of(more.split(" ", -1)));

@@ -38,6 +38,6 @@ public final class BookPages implements Routes {
 
     @Override
     public List<String> wordFiles() {
-        return List.of("classbook", "keeping");
+        return List.of("classbook", "keeping", "exams");
     }
 }

@@ -63,7 +63,7 @@ public final class HomePage implements Routes {
                         .filter(pupil -> pupil.groupId().equals(group.id()))
                         .map(pupil -> new PupilEntry(pupil.id(), pupil.name()))
                         .toList();
-        return new GroupCard(group.name(), group.demo(), members);
+        return new GroupCard(group.id(), group.name(), group.demo(), members);
     }
 
     private SheetEntry entry(KeptSheet kept, Request request) {

@@ -20,7 +20,7 @@ public record HomeView(List<GroupCard> groups, List<SheetEntry> sheets, List<Wor
     public record PupilEntry(String id, String name) {}
 
     /// A group and its pupils by name.
-    public record GroupCard(String name, boolean demo, List<PupilEntry> pupils) {
+    public record GroupCard(String id, String name, boolean demo, List<PupilEntry> pupils) {
         public GroupCard {
             pupils = List.copyOf(pupils);
         }

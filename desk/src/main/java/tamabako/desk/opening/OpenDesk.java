@@ -14,6 +14,7 @@ import tamabako.desk.account.AccountPages;
 import tamabako.desk.book.BookPages;
 import tamabako.desk.call.CallPages;
 import tamabako.desk.entry.EntryPages;
+import tamabako.desk.exam.ExamPages;
 import tamabako.desk.home.HomePage;
 import tamabako.desk.keeping.KeepingPages;
 import tamabako.desk.ladder.LadderPages;
@@ -148,6 +149,7 @@ public final class OpenDesk implements AutoCloseable {
                 new HomePage(book, zone),
                 new BookPages(book, clock, zone, List.of(rooms.traces(), progress)),
                 progress,
+                new ExamPages(book, clock, zone),
                 new EntryPages(book, clock, zone),
                 new AccountPages(book, door, clock, zone),
                 new SheetPages(book, clock, chance::nextLong, zone),

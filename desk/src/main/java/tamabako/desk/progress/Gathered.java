@@ -19,6 +19,7 @@ import tamabako.insight.plan.Practised;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.pooling.PupilAnswer;
 import tamabako.insight.pooling.PupilTally;
+import tamabako.insight.readiness.Worked;
 import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
@@ -33,6 +34,7 @@ import tamabako.records.Work;
 /// @param pupil whose work it is
 /// @param works what was handed in, the oldest first
 /// @param attempts the answers whose problems are still in the book, the oldest first
+/// @param worked what each of them that was written says for forecasts
 /// @param days right and wrong answers by day
 /// @param practised what all of them have taught
 /// @param manners what was worked on the frame, and what in the head
@@ -40,6 +42,7 @@ record Gathered(
         Pupil pupil,
         List<Work> works,
         List<Attempt> attempts,
+        List<Worked> worked,
         List<Day> days,
         Practised practised,
         Map<Manner, OfManner> manners) {
@@ -71,6 +74,7 @@ record Gathered(
             EventTables tables,
             ZoneId zone) {
         List<Attempt> attempts = new ArrayList<>();
+        List<Worked> worked = new ArrayList<>();
         Map<LocalDate, Day> days = new TreeMap<>();
         Practised practised = new Practised();
         Map<Manner, OfManner> manners = new EnumMap<>(Manner.class);
@@ -82,6 +86,7 @@ record Gathered(
                 Work.MarkedAnswer answer = work.answers().get(i);
                 Attempt attempt = attempt(pupil, problems.get(i), answer, work, zone);
                 attempts.add(attempt);
+                Worked.of(attempt, tables).ifPresent(worked::add);
                 days.merge(
                         day,
                         new Day(day, 0, 0).with(answer.right()),
@@ -97,6 +102,7 @@ record Gathered(
                 pupil,
                 List.copyOf(works),
                 List.copyOf(attempts),
+                List.copyOf(worked),
                 List.copyOf(days.values()),
                 practised,
                 manners);

@@ -16,6 +16,7 @@ import tamabako.desk.web.Routes;
 import tamabako.insight.mastery.MasteryWords;
 import tamabako.insight.mastery.MoveMastery;
 import tamabako.insight.mastery.Statement;
+import tamabako.insight.readiness.ForecastsHeld;
 import tamabako.insight.readiness.Readiness;
 import tamabako.insight.slip.SlipKind;
 import tamabako.insight.slip.SlipWords;
@@ -23,7 +24,8 @@ import tamabako.records.ClassBook;
 import tamabako.records.Group;
 
 /// The page of a group's progress: who is ready, who is stuck, which slips are common.
-record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next) implements Routes {
+record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next, PastExams exams)
+        implements Routes {
 
     /// From this chance on, in hundredths as they are shown, a pupil is ready for an exam.
     static final long READY = 80;
@@ -50,12 +52,14 @@ record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next) i
     private Reply page(Request request, Group group) {
         Locale language = request.words().language();
         List<Judged> pupils = progress.ofGroup(group.id());
+        ForecastsHeld held = exams.held(group.demo());
         GroupProgressView view =
                 new GroupProgressView(
                         group,
                         next.ladder().name().in(language),
                         pupils.stream().map(one -> line(one, language)).toList(),
-                        slips(pupils, SlipWords.of(language)));
+                        slips(pupils, SlipWords.of(language)),
+                        HeldPart.of(held, language));
         return Reply.page("progress/group.jte", Map.of("page", view));
     }
 

@@ -9,8 +9,9 @@ import tamabako.records.Group;
 /// @param ladder the name of the ladder that the grades are of
 /// @param pupils by name
 /// @param slips the commonest slips of the group
+/// @param held how well forecasts held
 public record GroupProgressView(
-        Group group, String ladder, List<Line> pupils, List<CommonSlip> slips) {
+        Group group, String ladder, List<Line> pupils, List<CommonSlip> slips, HeldPart held) {
 
     public GroupProgressView {
         pupils = List.copyOf(pupils);

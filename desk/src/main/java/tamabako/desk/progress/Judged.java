@@ -3,7 +3,6 @@ package tamabako.desk.progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import tamabako.insight.mastery.Demand;
 import tamabako.insight.mastery.MasteryTally;
@@ -17,9 +16,6 @@ import tamabako.insight.pooling.PupilSlips;
 import tamabako.insight.readiness.Readiness;
 import tamabako.insight.readiness.Standing;
 import tamabako.insight.readiness.Variety;
-import tamabako.insight.readiness.Worked;
-import tamabako.insight.slip.EventTables;
-import tamabako.problems.Attempt;
 
 /// The judgements on one pupil's work.
 ///
@@ -42,7 +38,7 @@ record Judged(
     /// Judges the work of one pupil.
     ///
     /// @param general pupils in general, by manner
-    static Judged of(Gathered gathered, Map<Manner, InGeneral> general, EventTables tables) {
+    static Judged of(Gathered gathered, Map<Manner, InGeneral> general) {
         List<PupilMastery> mastery = new ArrayList<>();
         general.forEach((manner, known) -> {
             MasteryTally tally = gathered.in(manner).mastery();
@@ -59,7 +55,7 @@ record Judged(
                 mastery,
                 in.slips().told(known.slips(), manner.shipped()),
                 in.pace().told(known.pace()),
-                standing(gathered.attempts(), tables),
+                Standing.of(gathered.worked(), Variety.USUAL),
                 Lacks.of(
                         posterior(gathered, general, Manner.FRAME),
                         posterior(gathered, general, Manner.MIND),
@@ -73,15 +69,6 @@ record Judged(
         MasteryTally tally = gathered.in(manner).mastery();
         InGeneral known = general.getOrDefault(manner, InGeneral.shipped(manner));
         return tally.told(known.mastery(), Demand.of(tally)).posterior();
-    }
-
-    private static Standing standing(List<Attempt> attempts, EventTables tables) {
-        return Standing.of(
-                attempts.stream()
-                        .map(attempt -> Worked.of(attempt, tables))
-                        .flatMap(Optional::stream)
-                        .toList(),
-                Variety.USUAL);
     }
 
     /// How many answers there are.

@@ -7,7 +7,7 @@ import tamabako.insight.readiness.Forecast;
 import tamabako.insight.readiness.NextGrades;
 import tamabako.insight.readiness.Outlines;
 import tamabako.insight.readiness.Readiness;
-import tamabako.insight.slip.EventTables;
+import tamabako.insight.readiness.Recalibration;
 import tamabako.problems.grade.Ladder;
 
 /// The next grades of the ladder that the teacher has chosen: from the one on that the class book
@@ -17,10 +17,13 @@ final class NextOnLadder {
 
     private final ChosenLadder chosen;
     private final Outlines outlines;
+    private final PastExams exams;
 
-    NextOnLadder(ChosenLadder chosen, EventTables tables) {
+    /// @param exams what came of them corrects the forecasts
+    NextOnLadder(ChosenLadder chosen, Outlines outlines, PastExams exams) {
         this.chosen = chosen;
-        this.outlines = new Outlines(tables);
+        this.outlines = outlines;
+        this.exams = exams;
     }
 
     Ladder ladder() {
@@ -35,23 +38,24 @@ final class NextOnLadder {
     /// How ready a pupil is for the next `most` grades.
     List<Readiness> of(Judged pupil, int most) {
         Ladder ladder = ladder();
+        Recalibration correction = exams.correction(pupil.gathered().pupil().demo());
         return pupil.forecasts()
                 .computeIfAbsent(
-                        ladder.id() + " " + ladder.hashCode() + " " + most,
-                        _ -> forecast(pupil, ladder, most));
+                        "%s %d %d %s".formatted(ladder.id(), ladder.hashCode(), most, correction),
+                        _ -> forecast(pupil, new Forecast(correction), ladder, most));
     }
 
-    private List<Readiness> forecast(Judged pupil, Ladder ladder, int most) {
+    private List<Readiness> forecast(Judged pupil, Forecast forecast, Ladder ladder, int most) {
         OptionalInt aim = AimedGrade.in(ladder, pupil.gathered().pupil().about().grade());
         if (aim.isEmpty()) {
-            return new NextGrades(Forecast.PLAIN, outlines).of(pupil.standing(), ladder, most);
+            return new NextGrades(forecast, outlines).of(pupil.standing(), ladder, most);
         }
         return ladder.grades().stream()
                 .skip(aim.getAsInt())
                 .map(grade -> outlines.of(ladder.id(), grade))
                 .flatMap(Optional::stream)
                 .limit(most)
-                .map(outline -> Forecast.PLAIN.of(pupil.standing(), outline))
+                .map(outline -> forecast.of(pupil.standing(), outline))
                 .toList();
     }
 }

@@ -66,7 +66,7 @@ final class Progress implements PupilTraces {
 
     private Judged judge(Gathered one, Learned known) {
         return known.judged()
-                .computeIfAbsent(one.pupil().id(), _ -> Judged.of(one, known.general(), tables));
+                .computeIfAbsent(one.pupil().id(), _ -> Judged.of(one, known.general()));
     }
 
     private Learned learn(String groupId, List<Gathered> group) {
@@ -83,7 +83,8 @@ final class Progress implements PupilTraces {
         return now;
     }
 
-    private Gathered gather(Pupil pupil) {
+    /// The work of one pupil.
+    Gathered gather(Pupil pupil) {
         List<Work> works = book.work().of(pupil.id());
         Optional<Gathered> before =
                 Optional.ofNullable(gathered.get(pupil.id()))

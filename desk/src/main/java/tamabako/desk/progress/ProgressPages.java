@@ -7,12 +7,14 @@ import java.util.function.LongSupplier;
 import tamabako.desk.book.PupilTraces;
 import tamabako.desk.web.Route;
 import tamabako.desk.web.Routes;
+import tamabako.insight.readiness.Outlines;
 import tamabako.records.ClassBook;
 
 /// All pages of how pupils get on.
 public final class ProgressPages implements Routes, PupilTraces {
 
     private final Progress progress;
+    private final PastExams exams;
     private final List<Routes> pages;
 
     /// @param clock tells the moment
@@ -21,11 +23,13 @@ public final class ProgressPages implements Routes, PupilTraces {
     public ProgressPages(ClassBook book, InstantSource clock, ZoneId zone, LongSupplier seeds) {
         this.progress = new Progress(book, zone);
         ChosenLadder chosen = new ChosenLadder(book);
-        NextOnLadder next = new NextOnLadder(chosen, progress.tables());
+        Outlines outlines = new Outlines(progress.tables());
+        this.exams = new PastExams(book, progress, outlines, zone);
+        NextOnLadder next = new NextOnLadder(chosen, outlines, exams);
         this.pages =
                 List.of(
-                        new PupilProgressPage(book, progress, chosen, next),
-                        new GroupProgressPage(book, progress, next),
+                        new PupilProgressPage(book, progress, chosen, next, exams),
+                        new GroupProgressPage(book, progress, next, exams),
                         new ReportPage(book, progress, next, clock, zone),
                         new PracticePages(
                                 book,
@@ -43,11 +47,12 @@ public final class ProgressPages implements Routes, PupilTraces {
 
     @Override
     public List<String> wordFiles() {
-        return List.of("progress");
+        return List.of("progress", "exams");
     }
 
     @Override
     public void erase(String pupilId) {
         progress.erase(pupilId);
+        exams.erase(pupilId);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import tamabako.desk.book.Missing;
+import tamabako.desk.ladder.KnownLadders;
 import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
 import tamabako.desk.web.OwnAddress;
@@ -17,7 +18,8 @@ import tamabako.records.Group;
 import tamabako.records.Pupil;
 
 /// The page of a pupil's progress: readiness, mastery, slips and pace.
-record PupilProgressPage(ClassBook book, Progress progress, ChosenLadder chosen, NextOnLadder next)
+record PupilProgressPage(
+        ClassBook book, Progress progress, ChosenLadder chosen, NextOnLadder next, PastExams exams)
         implements Routes {
 
     /// How many grades ahead are shown.
@@ -59,7 +61,8 @@ record PupilProgressPage(ClassBook book, Progress progress, ChosenLadder chosen,
                                 .map(mastery -> MasteryPart.of(mastery, language))
                                 .toList(),
                         SlipsPart.of(judged.slips(), judged.gathered().days(), words),
-                        PacePart.of(judged.pace(), language));
+                        PacePart.of(judged.pace(), language),
+                        ExamsPart.of(exams.of(pupil), new KnownLadders(book.ladders()), words));
         return Reply.page("progress/pupil.jte", Map.of("page", view));
     }
 

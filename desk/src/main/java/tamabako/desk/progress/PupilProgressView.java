@@ -15,7 +15,8 @@ public record PupilProgressView(
         ReadinessPart readiness,
         List<MasteryPart> mastery,
         SlipsPart slips,
-        PacePart pace) {
+        PacePart pace,
+        ExamsPart exams) {
 
     public PupilProgressView {
         mastery = List.copyOf(mastery);

@@ -42,6 +42,7 @@ class WordsTest {
                     "keeping",
                     "calls",
                     "progress",
+                    "exams",
                     "turns");
 
     private final Languages languages = Languages.of(FILES_OF_PAGES);

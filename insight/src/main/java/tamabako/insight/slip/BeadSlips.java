@@ -43,17 +43,13 @@ final class BeadSlips {
                 case ENTRY -> {}
             }
             if (log.role(i) != StepLog.Role.LOAN) {
-                rods.step(rod, where, log.before(i), log.digit(i), carried(i));
+                rods.step(rod, where, log.before(i), log.digit(i), log.isCarried(i));
             }
         }
     }
 
     private void leftOut(int i, int of) {
-        rods.leftOut(log.rod(i), log.where(i), log.before(of), log.digit(of), carried(of));
-    }
-
-    private boolean carried(int i) {
-        return log.role(i) == StepLog.Role.CARRY || log.role(i) == StepLog.Role.BORROW;
+        rods.leftOut(log.rod(i), log.where(i), log.before(of), log.digit(of), log.isCarried(of));
     }
 
     /// The place of the digit that step `i` serves.

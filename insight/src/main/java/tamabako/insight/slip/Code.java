@@ -31,12 +31,12 @@ final class Code {
 
     /// A slip on the rod that holds `10^rod`.
     static long of(Way way, int where, int rod) {
-        return of(way, where) | (long) (rod + ROD_ZERO) << 7;
+        return way.index() | place(where, rod);
     }
 
-    /// The same, which had no place, on the rod that holds `10^rod`.
-    static long at(long code, int where, int rod) {
-        return code | (long) where << 14 | (long) (rod + ROD_ZERO) << 7;
+    /// The place alone, to be joined with a slip that has none.
+    static long place(int where, int rod) {
+        return (long) where << 14 | (long) (rod + ROD_ZERO) << 7;
     }
 
     /// The same with the digit that its way tells of, 0 to 99.
@@ -92,7 +92,12 @@ final class Code {
     }
 
     static Way way(long code) {
-        return WAYS[(int) code & 0x7F];
+        return WAYS[wayIndex(code)];
+    }
+
+    /// The index of the [Way] of a slip.
+    static int wayIndex(long code) {
+        return (int) code & 0x7F;
     }
 
     /// Kind, rod and where, without way and digits: slips that agree in it are one entry.

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import tamabako.problems.Column;
 import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 
@@ -18,19 +19,21 @@ public final class EventTable {
     private final Set<Omission> omitted;
     private final BigDecimal answer;
     private final int places;
-    private volatile Optional<GroupedSlips> listed;
+    private volatile Optional<Tally> tally = Optional.empty();
+    private volatile Optional<Events> events;
+    private volatile Optional<GroupedSlips> grouped = Optional.empty();
 
     private EventTable(
             Problem problem,
             Set<Omission> omitted,
             BigDecimal answer,
             int places,
-            Optional<GroupedSlips> listed) {
+            Optional<Events> events) {
         this.problem = problem;
         this.omitted = omitted;
         this.answer = answer;
         this.places = places;
-        this.listed = listed;
+        this.events = events;
     }
 
     /// The slips of `problem`. A problem with numbers of more than sixteen digits has none.
@@ -50,16 +53,37 @@ public final class EventTable {
 
     /// The slips of a part of `problem`, whose answer is `answer`.
     static EventTable ofPart(Problem problem, BigDecimal answer, int places, Events events) {
-        Optional<GroupedSlips> slips = Optional.of(new GroupedSlips(events));
-        return new EventTable(problem, Set.of(), answer, places, slips);
+        return new EventTable(problem, Set.of(), answer, places, Optional.of(events));
     }
 
     /// All slips. Two threads that are first may both list them, and find the same.
-    GroupedSlips listed() {
-        Optional<GroupedSlips> known = listed;
+    Events events() {
+        Optional<Events> known = events;
         if (known.isEmpty()) {
-            known = Optional.of(new GroupedSlips(ProblemSlips.of(problem, omitted)));
-            listed = known;
+            known = Optional.of(ProblemSlips.of(problem, omitted));
+            events = known;
+        }
+        return known.get();
+    }
+
+    /// All slips by their differences.
+    private GroupedSlips grouped() {
+        Optional<GroupedSlips> known = grouped;
+        if (known.isEmpty()) {
+            known = Optional.of(new GroupedSlips(events()));
+            grouped = known;
+        }
+        return known.get();
+    }
+
+    private Tally tally() {
+        Optional<Tally> known = tally;
+        if (known.isEmpty()) {
+            known =
+                    events.map(Tally::of)
+                            .or(() -> Tally.of(problem, omitted))
+                            .or(() -> Optional.of(Tally.of(events())));
+            tally = known;
         }
         return known.get();
     }
@@ -91,12 +115,19 @@ public final class EventTable {
 
     /// How many wrong answers they lead to.
     public int answers() {
-        return listed().answers();
+        return grouped().answers();
     }
 
     /// How many single slips lead to the answer `written`.
     public int slipsTo(BigDecimal written) {
-        return leadingTo(written).size();
+        OptionalLong off = tenths(written);
+        Optional<GroupedSlips> known = grouped;
+        if (off.isEmpty() || known.isEmpty()) {
+            return leadingTo(written).size();
+        }
+        GroupedSlips slips = known.get();
+        int group = slips.group(off.getAsLong());
+        return group < 0 ? 0 : slips.end(group) - slips.start(group);
     }
 
     /// The single slips that lead to the answer `written`.
@@ -108,18 +139,17 @@ public final class EventTable {
     }
 
     private Events toward(long tenths) {
-        Optional<GroupedSlips> known = listed;
-        return known.isPresent()
-                ? known.get().toward(tenths)
-                : ProblemSlips.toward(problem, omitted, tenths)
-                        .orElseGet(() -> listed().toward(tenths));
+        return events.map(all -> all.only(tenths))
+                .or(() -> ProblemSlips.toward(problem, omitted, tenths))
+                .orElseGet(() -> events().only(tenths));
     }
 
     /// How many occasions the problem gives for slips of `kind`.
     public double occasions(SlipKind kind) {
         double sum = 0;
+        double[] occasions = occasions();
         for (int slot = Slot.of(kind); slot < Slot.after(kind); slot++) {
-            sum += occasions()[slot];
+            sum += occasions[slot];
         }
         return sum;
     }
@@ -136,17 +166,17 @@ public final class EventTable {
 
     /// The steps by index of their [Move].
     int[] steps() {
-        return events().steps();
+        return tally().steps();
     }
 
     /// The steps by index of their [Cell].
     int[] cells() {
-        return events().cells();
+        return tally().cells();
     }
 
     /// The occasions by [Slot].
     double[] occasions() {
-        return listed().occasions();
+        return tally().occasions();
     }
 
     /// The chance that nothing slips.
@@ -161,7 +191,20 @@ public final class EventTable {
 
     /// How many different answers slips of the work, without those of the pencil, lead to.
     int workAnswers() {
-        return listed().workAnswers();
+        return grouped().workAnswers();
+    }
+
+    /// Whether slips of the work lead to more than `most` different answers. On short columns the
+    /// misread digits alone are more, and nothing has to be listed.
+    boolean hasMoreWorkAnswersThan(double most) {
+        return (omitted.isEmpty() && events.isEmpty() && misreadings() > most)
+                || workAnswers() > most;
+    }
+
+    private int misreadings() {
+        return problem instanceof Column column && !inMind()
+                ? UnitRows.of(column).map(UnitRows::answersOfMisreading).orElse(0)
+                : 0;
     }
 
     /// How many answers there are of the right answer's length.
@@ -176,37 +219,37 @@ public final class EventTable {
 
     /// The group of the slips that leave the answer `tenths` off; -1 if none do.
     int group(long tenths) {
-        return listed().group(tenths);
+        return grouped().group(tenths);
     }
 
     /// How many tenths the slips of `group` leave the answer off.
     long tenths(int group) {
-        return listed().tenths(group);
+        return grouped().tenths(group);
     }
 
     /// The place in the order of the first slip of `group`.
     int start(int group) {
-        return listed().start(group);
+        return grouped().start(group);
     }
 
     /// The place after the last slip of the work in `group`; slips of the pencil follow.
     int endOfWork(int group) {
-        return listed().endOfWork(group);
+        return grouped().endOfWork(group);
     }
 
     /// The place after the last slip of `group`.
     int end(int group) {
-        return listed().end(group);
+        return grouped().end(group);
     }
 
     /// The slip at a place in the order, as an index of [#events()].
     int at(int place) {
-        return listed().at(place);
+        return grouped().at(place);
     }
 
     /// The [Slot] of the slip at a place in the order.
     int slot(int place) {
-        return listed().slot(place);
+        return grouped().slot(place);
     }
 
     /// Whether the slip at a place in the order is one of the hand.
@@ -217,10 +260,6 @@ public final class EventTable {
     /// How often the slip at a place in the order is made.
     double chance(int place, Rates rates) {
         return rates.ofSlot(slot(place)) * events().weight(at(place));
-    }
-
-    Events events() {
-        return listed().events();
     }
 
     /// By how many tenths of the last place `written` is off; empty if it has more places.

@@ -14,6 +14,8 @@ final class Events {
 
     private static final int FEW = 8;
 
+    private static final int MOVES = Move.values().length;
+
     /// No slip leaves the answer right, so this stands for all of them.
     private static final long ALL = 0;
 
@@ -21,8 +23,8 @@ final class Events {
     private long[] codes;
     private double[] weights;
     private int[] moments;
-    private final int[] steps = new int[Move.values().length];
-    private final int[] cells = new int[Cell.COUNT];
+    private int[] steps = new int[0];
+    private int[] cells = new int[0];
     private int size;
     private int ofWork;
     private final Set<Omission> omitted;
@@ -126,10 +128,22 @@ final class Events {
         add(tenthsOff, code, Weights.of(Code.way(code)));
     }
 
-    /// Adds slip `i` of `others` as it is there.
-    void add(Events others, int i) {
-        now = others.moments[i];
-        add(others.tenths[i], others.codes[i], others.weights[i]);
+    /// Those of these slips that leave the answer off by `tenthsOff`, as they would be found alone.
+    Events only(long tenthsOff) {
+        Events found = toward(tenthsOff);
+        found.addFrom(this, 0, ofWork);
+        found.workIsDone();
+        found.addFrom(this, ofWork, size);
+        return found;
+    }
+
+    private void addFrom(Events others, int first, int end) {
+        for (int i = first; i < end; i++) {
+            if (others.tenths[i] == only) {
+                now = others.moments[i];
+                add(others.tenths[i], others.codes[i], others.weights[i]);
+            }
+        }
     }
 
     /// Where the slips of the next occasion begin.
@@ -150,20 +164,28 @@ final class Events {
         }
     }
 
-    /// Notes a step of the hand that adds `digit` on a rod that holds `held`.
+    /// Notes a step of the hand that adds `digit` on a rod that holds `held`, where all slips are
+    /// listed.
     void step(Move move, int held, int digit) {
+        if (only != ALL) {
+            return;
+        }
+        if (steps.length == 0) {
+            steps = new int[MOVES];
+            cells = new int[Cell.COUNT];
+        }
         steps[move.index()]++;
         cells[Cell.index(held, digit)]++;
     }
 
     /// How many steps there are of each move, by its index.
     int[] steps() {
-        return steps;
+        return steps.length == 0 ? new int[MOVES] : steps;
     }
 
     /// How many steps there are of each [Cell], by its index.
     int[] cells() {
-        return cells;
+        return cells.length == 0 ? new int[Cell.COUNT] : cells;
     }
 
     /// What follows are slips of the pencil.
@@ -179,9 +201,14 @@ final class Events {
     /// How many occasions there are for each [Slot].
     double[] occasions() {
         double[] occasions = new double[Slot.COUNT];
+        addOccasions(occasions);
+        return occasions;
+    }
+
+    /// Adds how many occasions there are to those for each [Slot].
+    void addOccasions(double[] occasions) {
         for (int i = 0; i < size; i++) {
             occasions[Slot.of(codes[i])] += weights[i];
         }
-        return occasions;
     }
 }

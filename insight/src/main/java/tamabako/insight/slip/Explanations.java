@@ -54,8 +54,8 @@ final class Explanations {
     /// Whether two slips at once say more than chance: of `n` differences, half of `n * n` pairs
     /// lead to answers of their own.
     static boolean tellsPairs(EventTable table) {
-        double pairs = 0.5 * table.workAnswers() * table.workAnswers();
-        return pairs <= BY_CHANCE * table.answersOfItsLength();
+        double most = Math.sqrt(2 * BY_CHANCE * table.answersOfItsLength());
+        return !table.hasMoreWorkAnswersThan(most);
     }
 
     private void addPairs(long tenths) {

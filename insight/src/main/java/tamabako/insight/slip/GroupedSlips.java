@@ -6,7 +6,6 @@ import java.util.Arrays;
 final class GroupedSlips {
 
     private final Events events;
-    private final double[] occasions;
     private final long[] differences;
     private final int[] starts;
     private final int[] endsOfWork;
@@ -16,7 +15,6 @@ final class GroupedSlips {
 
     GroupedSlips(Events events) {
         this.events = events;
-        this.occasions = events.occasions();
         Distinct distinct = new Distinct(events);
         this.differences = distinct.sorted();
         this.starts = new int[differences.length + 1];
@@ -28,11 +26,6 @@ final class GroupedSlips {
 
     Events events() {
         return events;
-    }
-
-    /// The occasions by [Slot].
-    double[] occasions() {
-        return occasions;
     }
 
     /// How many wrong answers the slips lead to.
@@ -78,24 +71,6 @@ final class GroupedSlips {
     /// The [Slot] of the slip at a place in the order.
     int slot(int place) {
         return slots[place];
-    }
-
-    /// The slips that leave the answer `tenths` off, as they would be found alone.
-    Events toward(long tenths) {
-        Events found = Events.toward(tenths);
-        int group = group(tenths);
-        if (group >= 0) {
-            add(starts[group], endsOfWork[group], found);
-            found.workIsDone();
-            add(endsOfWork[group], end(group), found);
-        }
-        return found;
-    }
-
-    private void add(int first, int end, Events found) {
-        for (int place = first; place < end; place++) {
-            found.add(events, order[place]);
-        }
     }
 
     /// Counting sort by difference; slips of one difference keep their order, so that those of the

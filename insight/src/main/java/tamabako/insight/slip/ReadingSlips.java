@@ -31,10 +31,7 @@ final class ReadingSlips {
             int digit = (int) (high % 10);
             high /= 10;
             events.after(where, place);
-            for (int as = 0; as <= 9; as++) {
-                misread(place, digit, sign, as);
-            }
-            skipped(place, digit, sign);
+            DigitSlips.of(digit, heard).add(sign * Tens.power(place), at(place), effect, events);
             if (high > 0) {
                 swapped(place, (int) (high % 10), digit, sign);
             }
@@ -54,41 +51,21 @@ final class ReadingSlips {
         int digit = (int) (high % 10);
         events.after(where, place);
         if (sought.isOfOneDigit()) {
-            int as = digit + sign * (int) sought.lead();
-            if (as >= 0 && as <= 9) {
-                misread(place, digit, sign, as);
-            }
-            skipped(place, digit, sign);
+            DigitSlips.of(digit, heard)
+                    .add(sign * Tens.power(place), at(place), effect, events);
         }
         if (sought.isNinefold() && high > 9) {
             swapped(place, (int) (high / 10 % 10), digit, sign);
         }
     }
 
-    private void misread(int place, int digit, int sign, int as) {
-        if (as != digit) {
-            Way way = heard ? Way.DIGIT_MISHEARD : Way.DIGIT_MISREAD;
-            events.add(
-                    effect.tenths((as - digit) * sign * Tens.power(place)),
-                    Code.with(code(way, place), digit, as),
-                    heard ? Weights.misheard(digit, as) : Weights.misread(digit, as));
-        }
-    }
-
-    private void skipped(int place, int digit, int sign) {
-        if (digit != 0) {
-            long change = -sign * digit * Tens.power(place);
-            events.add(effect.tenths(change), Code.with(code(Way.DIGIT_SKIPPED, place), digit));
-        }
+    private long at(int place) {
+        return Code.place(where, place + lowest);
     }
 
     private void swapped(int place, int left, int digit, int sign) {
         long change = 9L * sign * (digit - left) * Tens.power(place);
-        long code = Code.with(code(Way.DIGITS_SWAPPED, place), left, digit);
+        long code = Code.with(Code.of(Way.DIGITS_SWAPPED, where, place + lowest), left, digit);
         events.add(effect.tenths(change), code);
-    }
-
-    private long code(Way way, int place) {
-        return Code.of(way, where, place + lowest);
     }
 }

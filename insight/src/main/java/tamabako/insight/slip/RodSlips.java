@@ -24,13 +24,8 @@ final class RodSlips {
     void step(int rod, int where, int held, int digit, boolean carried) {
         StepSlips slips = StepSlips.of(held, digit, carried, checked);
         events.step(slips.move(), held, digit);
-        long unit = Tens.power(rod);
-        for (int i = 0; i < slips.size(); i++) {
-            events.add(
-                    effect.tenths(slips.change(i) * unit),
-                    Code.at(slips.code(i), where, rod + lowest),
-                    slips.weight(i));
-        }
+        long at = Code.place(where, rod + lowest);
+        slips.options().add(Tens.power(rod), at, effect, events);
     }
 
     /// The carry to `rod`, or the borrow from it, that the step that adds `digit` on the rod right

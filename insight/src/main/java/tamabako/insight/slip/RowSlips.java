@@ -5,7 +5,7 @@ package tamabako.insight.slip;
 final class RowSlips {
 
     /// How much of an occasion to miss the sign a plus row is that follows a minus row.
-    private static final double PLUS_AFTER_MINUS = 0.3;
+    static final double PLUS_AFTER_MINUS = 0.3;
 
     private final long row;
     private final int where;
@@ -154,13 +154,15 @@ final class RowSlips {
         long change = Math.abs(all[other]) % below - Math.abs(row) % below;
         int sign = row < 0 ? -1 : 1;
         long code = Code.of(way, where, place + lowest);
-        events.add(10L * sign * change, code, Weights.of(way) / jumpsWeigh(length));
+        double weight = Weights.of(way) / jumpsWeigh(number, all.length, length - 1);
+        events.add(10L * sign * change, code, weight);
     }
 
-    /// The weight of all jumps from this row together; it does not matter to which place.
-    private double jumpsWeigh(int length) {
+    /// The weight of all jumps from row `number`, counted from 0, together; it does not matter to
+    /// which of the `places`.
+    static double jumpsWeigh(int number, int rows, int places) {
         double above = number > 0 ? Weights.of(Way.LINE_JUMP_ABOVE) : 0;
-        double below = number + 1 < all.length ? Weights.of(Way.LINE_JUMP_BELOW) : 0;
-        return (length - 1) * (above + below);
+        double below = number + 1 < rows ? Weights.of(Way.LINE_JUMP_BELOW) : 0;
+        return places * (above + below);
     }
 }

@@ -1,5 +1,7 @@
 package tamabako.insight.slip;
 
+import java.util.Arrays;
+
 /// A kind of slip in a move, as one small number: rates and occasions are kept by slot.
 final class Slot {
 
@@ -11,16 +13,25 @@ final class Slot {
     /// How many slots there are.
     static final int COUNT = KINDS.length * PER_KIND;
 
+    /// The first slot of the kind of each [Way], by its index.
+    private static final int[] OF_WAYS =
+            Arrays.stream(Way.values()).mapToInt(way -> of(way.kind())).toArray();
+
     private Slot() {}
 
     /// The slot of a packed slip.
     static int of(long code) {
-        return Code.way(code).kind().index() * PER_KIND + Code.moveNumber(code);
+        return OF_WAYS[Code.wayIndex(code)] + Code.moveNumber(code);
     }
 
     /// The first slot of `kind`: that of its slips in no move.
     static int of(SlipKind kind) {
         return kind.index() * PER_KIND;
+    }
+
+    /// The slot of slips of `kind` in `move`.
+    static int of(SlipKind kind, Move move) {
+        return of(kind) + 1 + move.index();
     }
 
     /// The slot after the last of `kind`.

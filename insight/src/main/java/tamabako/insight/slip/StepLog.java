@@ -62,6 +62,12 @@ final class StepLog {
         return sum < 0 || sum > 9;
     }
 
+    /// Whether the step is a carry or borrow itself.
+    boolean isCarried(int i) {
+        Role role = role(i);
+        return role == Role.CARRY || role == Role.BORROW;
+    }
+
     Role role(int i) {
         return ROLES[steps[i] >> 15 & 3];
     }

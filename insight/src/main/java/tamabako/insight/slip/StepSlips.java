@@ -17,7 +17,8 @@ final class StepSlips {
     private final int after;
     private final Move move;
     private final boolean checked;
-    private final Events options = new Events(MOST);
+    private final Events slips = new Events(MOST);
+    private final Options options;
 
     private StepSlips(int held, int digit, Move move, boolean checked) {
         this.held = held;
@@ -36,6 +37,7 @@ final class StepSlips {
         }
         lowerBead();
         upperBead();
+        this.options = new Options(slips);
     }
 
     /// Whether adding `digit`, or taking it where it is below zero, passes ten.
@@ -50,6 +52,11 @@ final class StepSlips {
     static StepSlips of(int held, int digit, boolean carried, boolean checked) {
         boolean runsOn = carried && passesTen(held, digit);
         return (checked ? CHECKED : UNCHECKED)[runsOn ? 1 : 0][held][digit + 9];
+    }
+
+    /// Those of step `i` of `log`, where beads are checked.
+    static StepSlips of(StepLog log, int i) {
+        return of(log.before(i), log.digit(i), log.isCarried(i), true);
     }
 
     private static StepSlips[][][] all(boolean checked) {
@@ -72,24 +79,9 @@ final class StepSlips {
         return move;
     }
 
-    /// How many slips there are.
-    int size() {
-        return options.size();
-    }
-
-    /// By how much slip `i` changes what the rod holds.
-    int change(int i) {
-        return (int) options.tenths(i);
-    }
-
-    /// The packed way, digits, move and cell of slip `i`, without a place.
-    long code(int i) {
-        return options.code(i);
-    }
-
-    /// The chance that a slip of its kind, on its occasion, is slip `i`.
-    double weight(int i) {
-        return options.weight(i);
+    /// The slips.
+    Options options() {
+        return options;
     }
 
     /// The complement is taken off where the step adds, put on where it takes. A wrong way that the
@@ -133,25 +125,25 @@ final class StepSlips {
 
     private void lowerBead() {
         int lower = after % 5;
-        int mark = options.mark();
+        int mark = slips.mark();
         if (isThere(lower + 1, 4)) {
             option(Way.ONE_BEAD_MORE, 1);
         }
         if (isThere(lower - 1, 4)) {
             option(Way.ONE_BEAD_LESS, -1);
         }
-        options.share(mark, lower == held % 5 ? BRUSHED : 1);
+        slips.share(mark, lower == held % 5 ? BRUSHED : 1);
     }
 
     private void upperBead() {
-        int mark = options.mark();
+        int mark = slips.mark();
         if (isThere(after - 5, 9)) {
             option(Way.FIVE_BEAD_LESS, -5);
         }
         if (isThere(after + 5, 9)) {
             option(Way.FIVE_BEAD_MORE, 5);
         }
-        options.share(mark, upper() == 0 ? BRUSHED : 1);
+        slips.share(mark, upper() == 0 ? BRUSHED : 1);
     }
 
     /// Whether the beads for `count`, at most `most`, are on the rod.
@@ -177,6 +169,6 @@ final class StepSlips {
     }
 
     private void add(int change, long code) {
-        options.add(change, Code.on(Code.in(code, move), held, digit));
+        slips.add(change, Code.on(Code.in(code, move), held, digit));
     }
 }

@@ -1,6 +1,7 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tamabako.problems.Column;
@@ -60,6 +61,26 @@ record UnitRows(long[] rows, int places) {
             total += row;
         }
         return total;
+    }
+
+    /// How many wrong answers misreading one digit of one row leads to. On each place a row's digit
+    /// makes every change from minus itself to what it lacks to nine, or the reverse where it is
+    /// taken.
+    int answersOfMisreading() {
+        int[] least = new int[Tens.MOST_DIGITS];
+        int[] most = new int[Tens.MOST_DIGITS];
+        for (long row : rows) {
+            long high = Math.abs(row);
+            int place = 0;
+            do {
+                int digit = (int) (high % 10);
+                least[place] = Math.min(least[place], row < 0 ? digit - 9 : -digit);
+                most[place] = Math.max(most[place], row < 0 ? digit : 9 - digit);
+                high /= 10;
+                place++;
+            } while (high > 0);
+        }
+        return Arrays.stream(most).sum() - Arrays.stream(least).sum();
     }
 
     /// Whether no total on the way is below zero.

@@ -32,7 +32,7 @@ class SlipsTowardTest {
                     Events events = ProblemSlips.of(column, Set.of());
                     GroupedSlips listed = new GroupedSlips(events);
                     for (int group = 0; group < listed.answers(); group++) {
-                        compare(column, listed, listed.tenths(group));
+                        compare(column, events, listed.tenths(group));
                     }
                     for (int i = 0; i < events.size(); i++) {
                         met.add(Code.way(events.code(i)));
@@ -49,19 +49,20 @@ class SlipsTowardTest {
                 2_000,
                 draw -> {
                     Column column = column(draw);
-                    GroupedSlips listed = new GroupedSlips(ProblemSlips.of(column, Set.of()));
+                    Events events = ProblemSlips.of(column, Set.of());
+                    GroupedSlips listed = new GroupedSlips(events);
                     for (int i = 0; i < 40; i++) {
                         long digits = draw.between(-200, 200);
                         long unit = Tens.power(draw.between(0, 12));
-                        compare(column, listed, digits * unit == 0 ? 1 : digits * unit);
+                        compare(column, events, digits * unit == 0 ? 1 : digits * unit);
                         long sum = listed.tenths(draw.between(0, listed.answers() - 1)) + unit;
-                        compare(column, listed, sum == 0 ? 1 : sum);
+                        compare(column, events, sum == 0 ? 1 : sum);
                     }
                 });
     }
 
-    private static void compare(Column column, GroupedSlips listed, long tenths) {
-        Events expected = listed.toward(tenths);
+    private static void compare(Column column, Events events, long tenths) {
+        Events expected = events.only(tenths);
         Events found = ProblemSlips.toward(column, Set.of(), tenths).orElseThrow();
 
         assertThat(told(found)).as("%d off in %s", tenths, column.rows()).isEqualTo(told(expected));
@@ -85,7 +86,7 @@ class SlipsTowardTest {
 
     /// Of one to ten rows of up to fourteen digits, some alike or zero, some with decimals, some with
     /// totals below zero on the way and at the end.
-    private static Column column(Draw draw) {
+    static Column column(Draw draw) {
         int places = draw.chance(1, 3) ? draw.between(1, 3) : 0;
         int digits = draw.length(14 - places);
         boolean below = draw.chance(1, 4);
@@ -113,6 +114,38 @@ class SlipsTowardTest {
         return draw.decimal(draw.between(1, digits), draw.between(0, places));
     }
 
+    @Test
+    void aFindingIsTheSameWhetherAllSlipsAreListedOrNot() {
+        SlipFinder finder = new SlipFinder(Rates.shipped());
+        forSeeds(
+                1_500,
+                draw -> {
+                    Column column = column(draw);
+                    EventTable listed = EventTable.of(column);
+                    Events events = listed.events();
+                    long off = events.tenths(draw.between(0, events.size() - 1));
+                    String written =
+                            column.answer()
+                                    .value()
+                                    .add(BigDecimal.valueOf(off, listed.places()))
+                                    .toPlainString();
+
+                    Finding expected = finder.find(listed, written);
+                    Finding found = finder.find(EventTable.of(column), written);
+
+                    assertThat(found.slips()).hasSameSizeAs(expected.slips());
+                    for (int i = 0; i < found.slips().size(); i++) {
+                        Slip slip = found.slips().get(i);
+                        Slip same = expected.slips().get(i);
+                        assertThat(slip.share()).isCloseTo(same.share(), within(1e-9));
+                        assertThat(slip.way()).isEqualTo(same.way());
+                        assertThat(slip.where()).isEqualTo(same.where());
+                    }
+                    assertThat(found.explained())
+                            .isCloseTo(expected.explained(), within(1e-9));
+                });
+    }
+
     /// The largest sum of sizes that the finder works with, and one more.
     @Test
     void longColumnsAreFollowedAsFarAsTheyAreListed() {
@@ -121,9 +154,10 @@ class SlipsTowardTest {
 
         assertThat(ProblemSlips.toward(longest, Set.of(), 10)).isPresent();
         assertThat(ProblemSlips.toward(tooLong, Set.of(), 10)).isEmpty();
-        GroupedSlips listed = new GroupedSlips(ProblemSlips.of(longest, Set.of()));
+        Events events = ProblemSlips.of(longest, Set.of());
+        GroupedSlips listed = new GroupedSlips(events);
         for (int group = 0; group < listed.answers(); group++) {
-            compare(longest, listed, listed.tenths(group));
+            compare(longest, events, listed.tenths(group));
         }
         assertThat(EventTable.of(tooLong).slipsTo(new BigDecimal("9999999999999997"))).isPositive();
     }
