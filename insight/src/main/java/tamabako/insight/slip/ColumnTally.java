@@ -82,7 +82,7 @@ final class ColumnTally {
             high /= 10;
             DigitSlips.of(digit, false).addOccasions(occasions);
             if (high > 0 && high % 10 != digit) {
-                count(Way.DIGITS_SWAPPED);
+                count(Way.DIGITS_SWAPPED, ReadingSlips.swappedWeighs(digit, high < 10));
             }
             if (digit != 0) {
                 count(Way.DIGIT_ONE_ROD_LEFT, 1);

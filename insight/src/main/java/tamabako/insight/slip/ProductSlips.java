@@ -18,6 +18,9 @@ final class ProductSlips {
     /// other and not shifted; on the frame they are not worked one after another.
     private static final double ALL_OF_MULTIPLIER = 0.1;
 
+    /// How often a zero is closed up, beside its rod not being passed over.
+    private static final double CLOSED_UP = 0.5;
+
     private final long multiplicand;
     private final long multiplier;
     private final int lowest;
@@ -140,13 +143,19 @@ final class ProductSlips {
                 worth);
     }
 
-    /// The multiplier's zero is not given its rod, so the products after it go one rod left.
+    /// The multiplier's zero is not given its rod, so the products after it go one rod left; or it
+    /// is not seen at all.
     private void zeros() {
+        int where = Code.operand(Cause.Operand.MULTIPLIER);
         for (int place = 1; place < Tens.length(multiplier); place++) {
             if (Tens.digit(multiplier, place) == 0) {
-                long change = 9 * (multiplier % Tens.power(place)) * multiplicand;
-                int where = Code.operand(Cause.Operand.MULTIPLIER);
+                long low = multiplier % Tens.power(place);
+                long change = 9 * low * multiplicand;
                 events.add(effect.tenths(change), Code.of(Way.ZERO_NOT_SHIFTED, where), 1);
+                long high = multiplier / Tens.power(place + 1);
+                long closed = (high * Tens.power(place) + low - multiplier) * multiplicand;
+                long code = code(Way.ZERO_CLOSED_UP, where, place);
+                events.add(effect.tenths(closed), code, CLOSED_UP);
             }
         }
     }
