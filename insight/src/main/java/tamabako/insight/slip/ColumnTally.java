@@ -120,8 +120,7 @@ final class ColumnTally {
             told--;
         }
         if (told > 0) {
-            double all = RowSlips.jumpsWeigh(i, rows.length, places);
-            count(way, told * Weights.of(way) / all);
+            count(way, told * RowSlips.jumpWeighs(way, places + 1));
         }
     }
 }

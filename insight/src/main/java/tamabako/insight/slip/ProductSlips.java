@@ -7,8 +7,8 @@ import tamabako.problems.Mode;
 /// from the first, every partial product two rods wide.
 final class ProductSlips {
 
-    /// A one-digit product is misplaced so many times as often as a longer one: its empty tens rod
-    /// is forgotten (ga-byō).
+    /// A one-digit product goes so many times as often as a longer one on the rod left of its own:
+    /// its empty tens rod is forgotten (ga-byō).
     private static final double ONE_DIGIT = 3;
 
     /// How often all products of a digit are misplaced or left out, beside one of them.
@@ -110,11 +110,13 @@ final class ProductSlips {
                 wrong -> effect.tenths(wrong * Tens.power(rod) - product),
                 events);
         if (second > 0) {
-            int mark = events.mark();
-            events.add(effect.tenths(9 * product), code(Way.PRODUCT_ONE_ROD_LEFT, where, rod));
+            double left = first * second < 10 ? ONE_DIGIT : 1;
+            events.add(
+                    effect.tenths(9 * product),
+                    code(Way.PRODUCT_ONE_ROD_LEFT, where, rod),
+                    left / 2);
             long right = product / 10 - product;
-            events.add(effect.tenths(right), code(Way.PRODUCT_ONE_ROD_RIGHT, where, rod));
-            events.share(mark, first * second < 10 ? ONE_DIGIT : 1);
+            events.add(effect.tenths(right), code(Way.PRODUCT_ONE_ROD_RIGHT, where, rod), 0.5);
             events.add(effect.tenths(-product), code(Way.PRODUCT_SKIPPED, where, rod), 1);
         }
     }
