@@ -5,10 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,18 +15,11 @@ class CallCommandTest {
 
     @TempDir Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private final Terminal terminal = new Terminal();
 
     private int run(String problems, String... options) throws IOException {
-        String[] arguments = new String[options.length + 2];
-        arguments[0] = "call";
-        arguments[1] = Files.writeString(folder.resolve("sums.txt"), problems).toString();
-        System.arraycopy(options, 0, arguments, 2, options.length);
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
+        String file = Files.writeString(folder.resolve("sums.txt"), problems).toString();
+        return terminal.run(List.of("call", file), options);
     }
 
     /// The call of wakumusu.com, answer 310.
@@ -35,7 +27,7 @@ class CallCommandTest {
     void thePublishedCallIsPrintedAsItIsCalled() throws IOException {
         assertThat(run("19+80+761-456-94\n", "--lang", "ja")).isZero();
 
-        assertThat(out.toString())
+        assertThat(terminal.out())
                 .isEqualTo(
                         """
                         # 1
@@ -54,7 +46,7 @@ class CallCommandTest {
     void theSameCallAsJson() throws IOException {
         assertThat(run("19-7\n", "--as", "json", "--unit", "USD")).isZero();
 
-        JsonNode call = new ObjectMapper().readTree(out.toString());
+        JsonNode call = new ObjectMapper().readTree(terminal.out());
         assertThat(call.at("/opening/said").asText()).isEqualTo("starting with");
         assertThat(call.at("/rows/1/shown").asText()).isEqualTo("minus $7, that's all");
         assertThat(call.at("/rows/1/said").asText()).isEqualTo("minus seven dollars, that's all");
@@ -65,16 +57,16 @@ class CallCommandTest {
     void whatCannotBeCalledIsNamedAndTheRestIsDone() throws IOException {
         assertThat(run("12345678901234567+1\n3*4\n5+6\n")).isEqualTo(1);
 
-        assertThat(err.toString())
+        assertThat(terminal.err())
                 .contains("problem 1: Row 1 has 17 digits")
                 .contains("problem 2: a product cannot be called");
-        assertThat(out.toString()).startsWith("# 3").contains("eleven");
+        assertThat(terminal.out()).startsWith("# 3").contains("eleven");
     }
 
     @Test
     void aLanguageThatNobodyCallsInIsRefused() throws IOException {
         assertThat(run("1+2\n", "--lang", "tlh")).isEqualTo(2);
-        assertThat(err.toString()).contains("Choose en-US, en-GB or ja");
+        assertThat(terminal.err()).contains("Choose en-US, en-GB or ja");
     }
 
     @Test
@@ -90,7 +82,7 @@ class CallCommandTest {
         assertThat(times.at("/end").asDouble() - first).isEqualTo(9);
         long samples = (Files.size(wave) - 44) / 2;
         assertThat(samples / 16_000.0).isBetween(first + 9, first + 10);
-        assertThat(err.toString()).contains("Every number can be understood");
+        assertThat(terminal.err()).contains("Every number can be understood");
     }
 
     @Test
@@ -99,10 +91,10 @@ class CallCommandTest {
         String wave = folder.resolve("call.wav").toString();
 
         assertThat(run(sum, "--pace", "1s", "--sound", wave)).isEqualTo(1);
-        assertThat(err.toString()).contains("Row 1 cannot be spoken in 1.0 s. Give it ");
+        assertThat(terminal.err()).contains("Row 1 cannot be spoken in 1.0 s. Give it ");
         assertThat(run(sum, "--pace", "4s", "--sound", wave)).isZero();
-        assertThat(err.toString()).contains("Too fast to be understood");
+        assertThat(terminal.err()).contains("Too fast to be understood");
         assertThat(run(sum, "--pace", "fast", "--sound", wave)).isEqualTo(2);
-        assertThat(err.toString()).contains("Write 3s, 4d or +1");
+        assertThat(terminal.err()).contains("Write 3s, 4d or +1");
     }
 }

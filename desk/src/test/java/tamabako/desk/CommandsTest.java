@@ -3,14 +3,10 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -21,76 +17,68 @@ import org.junit.jupiter.api.io.TempDir;
 /// The commands, once round the job: make, sheet, mark, slips.
 class CommandsTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
-    }
+    private final Terminal terminal = new Terminal();
 
     private String file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text).toString();
     }
 
-    private List<JsonNode> lines() throws IOException {
-        List<JsonNode> lines = new ArrayList<>();
-        for (String line : out.toString().lines().toList()) {
-            lines.add(JSON.readTree(line));
-        }
-        return lines;
-    }
-
     @Test
     void makeGivesTheSameProblemsForTheSameSeed() throws IOException {
-        assertThat(run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7"))
+        assertThat(
+                        terminal.run(
+                                "make",
+                                "--rows",
+                                "4",
+                                "--digits",
+                                "2-3",
+                                "--count",
+                                "5",
+                                "--seed",
+                                "7"))
                 .isZero();
-        String first = out.toString();
-        assertThat(lines()).hasSize(5).allMatch(line -> line.get("rows").size() == 4);
-        assertThat(err.toString()).contains("seed 7");
+        String first = terminal.out();
+        assertThat(terminal.lines()).hasSize(5).allMatch(line -> line.get("rows").size() == 4);
+        assertThat(terminal.err()).contains("seed 7");
 
-        run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7");
+        terminal.run("make", "--rows", "4", "--digits", "2-3", "--count", "5", "--seed", "7");
 
-        assertThat(out.toString()).isEqualTo(first);
+        assertThat(terminal.out()).isEqualTo(first);
     }
 
     @Test
     void aWishCanBeKeptInAFile() throws IOException {
         String wish = file("tuesday.wish", "--rows 3\n--digits 1\n--count 4\n--seed 7\n");
 
-        assertThat(run("make", "@" + wish)).isZero();
-        assertThat(lines()).hasSize(4).allMatch(line -> line.get("rows").size() == 3);
+        assertThat(terminal.run("make", "@" + wish)).isZero();
+        assertThat(terminal.lines()).hasSize(4).allMatch(line -> line.get("rows").size() == 3);
     }
 
     @Test
     void anImpossibleWishIsRefusedWithTheReasonAndTheNearestThatWorks() {
-        int exit = run("make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
+        int exit =
+                terminal.run(
+                        "make", "--rows", "3", "--digits", "1", "--techniques", "five-complement");
 
         assertThat(exit).isEqualTo(1);
-        assertThat(out.toString()).isEmpty();
-        assertThat(err.toString()).contains("only complements to five");
+        assertThat(terminal.out()).isEmpty();
+        assertThat(terminal.err()).contains("only complements to five");
         String nearest =
-                err.toString().lines().filter(l -> l.startsWith("Nearest")).findFirst().get();
+                terminal.err().lines().filter(l -> l.startsWith("Nearest")).findFirst().get();
         String[] again = nearest.substring("Nearest: tamabako ".length()).split(" ", -1);
-        assertThat(run(again)).as(nearest).isZero();
+        assertThat(terminal.run(again)).as(nearest).isZero();
     }
 
     @Test
     void aWrongOptionIsNamed() {
-        assertThat(run("make", "--techniques", "sideways")).isEqualTo(2);
-        assertThat(err.toString()).contains("There is no technique \"sideways\"");
-        assertThat(run("make", "--digits", "many")).isEqualTo(2);
-        assertThat(err.toString()).contains("\"many\" is no number of digits");
-        assertThat(run("sheet", folder.resolve("none.jsonl").toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("There is no file").doesNotContain("Exception");
+        assertThat(terminal.run("make", "--techniques", "sideways")).isEqualTo(2);
+        assertThat(terminal.err()).contains("There is no technique \"sideways\"");
+        assertThat(terminal.run("make", "--digits", "many")).isEqualTo(2);
+        assertThat(terminal.err()).contains("\"many\" is no number of digits");
+        assertThat(terminal.run("sheet", folder.resolve("none.jsonl").toString())).isEqualTo(2);
+        assertThat(terminal.err()).contains("There is no file").doesNotContain("Exception");
     }
 
     @Test
@@ -98,10 +86,10 @@ class CommandsTest {
         String problems = file("sums.txt", "54 - 29 + 38\n306 x 4\nnonsense\n1225 / 35\n");
         Path pdf = folder.resolve("sheet.pdf");
 
-        int exit = run("sheet", problems, "-o", pdf.toString(), "--title", "Tuesday");
+        int exit = terminal.run("sheet", problems, "-o", pdf.toString(), "--title", "Tuesday");
 
         assertThat(exit).isEqualTo(1);
-        assertThat(err.toString()).startsWith("line 3: ");
+        assertThat(terminal.err()).startsWith("line 3: ");
         try (PDDocument read = Loader.loadPDF(pdf.toFile());
                 var files = Files.list(folder)) {
             assertThat(read.getNumberOfPages()).isEqualTo(2);
@@ -119,15 +107,15 @@ class CommandsTest {
         String answers =
                 file("answers.csv", "answer,pupil,id\n\"1,224\",Aoi,a\n1224,Ben,a\n7,Emi,z\n");
 
-        assertThat(run("mark", problems, answers)).isEqualTo(1);
+        assertThat(terminal.run("mark", problems, answers)).isEqualTo(1);
 
-        assertThat(err.toString()).startsWith("line 4: there is no problem \"z\"");
-        assertThat(lines())
+        assertThat(terminal.err()).startsWith("line 4: there is no problem \"z\"");
+        assertThat(terminal.lines())
                 .extracting(line -> line.get("pupil").asText() + " " + line.get("mark").asText())
                 .containsExactly("Aoi right", "Ben wrong-form");
-        assertThat(lines().get(1).get("say").get("ja").asText()).isNotBlank();
-        run("mark", "--rules", "easy", problems, answers);
-        assertThat(lines()).allMatch(line -> line.get("right").asBoolean());
+        assertThat(terminal.lines().get(1).get("say").get("ja").asText()).isNotBlank();
+        terminal.run("mark", "--rules", "easy", problems, answers);
+        assertThat(terminal.lines()).allMatch(line -> line.get("right").asBoolean());
     }
 
     @Test
@@ -141,10 +129,10 @@ class CommandsTest {
                         {"problem":{"kind":"product","factors":["38","2"]},"answer":"616","pupil":"goro"}
                         """);
 
-        assertThat(run("slips", attempts)).isEqualTo(1);
+        assertThat(terminal.run("slips", attempts)).isEqualTo(1);
 
-        assertThat(err.toString()).startsWith("line 2: ").contains("rows.2");
-        List<JsonNode> lines = lines();
+        assertThat(terminal.err()).startsWith("line 2: ").contains("rows.2");
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(3);
         assertThat(lines.get(0).get("right").asBoolean()).isTrue();
         assertThat(lines.get(1).get("fault").asText()).startsWith("line 2: ");
@@ -175,10 +163,10 @@ class CommandsTest {
                                 + "{\"problem\":{\"kind\":\"column\",\"rows\":[\"34\",\"78\"],"
                                 + "\"mode\":\"called\"},\"answer\":\"12\",\"pupil\":\"goro\"}");
 
-        assertThat(run("slips", "--pupils", attempts)).isEqualTo(1);
+        assertThat(terminal.run("slips", "--pupils", attempts)).isEqualTo(1);
 
-        assertThat(err.toString()).startsWith("line 3: seconds: 0.01 seconds are too few");
-        List<JsonNode> lines = lines();
+        assertThat(terminal.err()).startsWith("line 3: seconds: 0.01 seconds are too few");
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines)
                 .extracting(line -> line.get("pupil").asText())
                 .containsExactly("aoi", "goro", "goro");
@@ -208,35 +196,38 @@ class CommandsTest {
         String csv = folder.resolve("sums.csv").toString();
         String zip = folder.resolve("sums.zip").toString();
 
-        assertThat(run("problems", "-o", csv, first)).isZero();
-        assertThat(run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv)).isZero();
-        assertThat(run("problems", zip)).isZero();
+        assertThat(terminal.run("problems", "-o", csv, first)).isZero();
+        assertThat(terminal.run("problems", "-o", zip, "--lang", "ja", "--title", "火曜日", csv))
+                .isZero();
+        assertThat(terminal.run("problems", zip)).isZero();
 
-        assertThat(out.toString()).isEqualTo(sums);
+        assertThat(terminal.out()).isEqualTo(sums);
         assertThat(Files.readString(Path.of(csv))).startsWith("id,kind,");
-        assertThat(run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString())).isZero();
-        assertThat(run("problems", "--to", "text", first)).isZero();
-        assertThat(out.toString().lines()).startsWith("54 - 29 + 38");
+        assertThat(terminal.run("sheet", csv, "-o", folder.resolve("sheet.pdf").toString()))
+                .isZero();
+        assertThat(terminal.run("problems", "--to", "text", first)).isZero();
+        assertThat(terminal.out().lines()).startsWith("54 - 29 + 38");
     }
 
     @Test
     void aBadLineOfASpreadsheetAndADamagedPackageAreTold() throws IOException {
         String csv = file("sums.csv", "sum\n54 - 29\n5 5\n");
-        assertThat(run("problems", csv)).isEqualTo(1);
-        assertThat(err.toString()).startsWith("line 3: ");
-        assertThat(lines()).hasSize(1);
+        assertThat(terminal.run("problems", csv)).isEqualTo(1);
+        assertThat(terminal.err()).startsWith("line 3: ");
+        assertThat(terminal.lines()).hasSize(1);
 
         byte[] zip = Files.readAllBytes(Path.of(packed()));
         Files.write(folder.resolve("half.zip"), Arrays.copyOf(zip, zip.length / 3));
-        assertThat(run("problems", folder.resolve("half.zip").toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("The package is damaged");
-        assertThat(run("problems", file("letter.zip", "Dear parents"))).isEqualTo(2);
-        assertThat(err.toString()).contains("stops being XML");
+        assertThat(terminal.run("problems", folder.resolve("half.zip").toString())).isEqualTo(2);
+        assertThat(terminal.err()).contains("The package is damaged");
+        assertThat(terminal.run("problems", file("letter.zip", "Dear parents"))).isEqualTo(2);
+        assertThat(terminal.err()).contains("stops being XML");
     }
 
     private String packed() throws IOException {
         String zip = folder.resolve("packed.zip").toString();
-        assertThat(run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n"))).isZero();
+        assertThat(terminal.run("problems", "-o", zip, file("one.txt", "54 - 29\n306 x 4\n")))
+                .isZero();
         return zip;
     }
 
@@ -244,7 +235,7 @@ class CommandsTest {
     void papersComeInEqualFormsWithFreshNumbersAndAsJson() throws IOException {
         Path pdf = folder.resolve("forms.pdf");
         assertThat(
-                        run(
+                        terminal.run(
                                 "paper",
                                 "first-steps",
                                 "step-3",
@@ -259,31 +250,31 @@ class CommandsTest {
                                 pdf.toString(),
                                 "--part",
                                 "paper,key"))
-                .as(err.toString())
+                .as(terminal.err())
                 .isZero();
 
-        List<JsonNode> papers = lines();
+        List<JsonNode> papers = terminal.lines();
         assertThat(papers).hasSize(4);
         assertThat(papers)
                 .extracting(paper -> paper.get("form").asInt())
                 .containsExactly(1, 2, 1, 2);
         assertThat(papers).extracting(paper -> paper.get("paper").asText()).doesNotHaveDuplicates();
         assertThat(papers.getFirst().get("sections").get(0).get("problems")).hasSize(20);
-        assertThat(err.toString()).startsWith("seed 5");
+        assertThat(terminal.err()).startsWith("seed 5");
         try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
             assertThat(read.getNumberOfPages()).isGreaterThanOrEqualTo(8);
         }
         JsonNode first = papers.getFirst();
-        run("paper", "first-steps", "step-3", "--forms", "2", "--seed", "5", "--json");
-        assertThat(lines().getFirst().get("sections")).isEqualTo(first.get("sections"));
-        assertThat(lines().getFirst().get("paper")).isNotEqualTo(first.get("paper"));
+        terminal.run("paper", "first-steps", "step-3", "--forms", "2", "--seed", "5", "--json");
+        assertThat(terminal.lines().getFirst().get("sections")).isEqualTo(first.get("sections"));
+        assertThat(terminal.lines().getFirst().get("paper")).isNotEqualTo(first.get("paper"));
     }
 
     @Test
     void papersGoIntoAFolderEachByItsNumber() throws IOException {
         Path papers = folder.resolve("papers");
         assertThat(
-                        run(
+                        terminal.run(
                                 "paper",
                                 "first-steps",
                                 "step-2",
@@ -296,40 +287,44 @@ class CommandsTest {
         try (var files = Files.list(papers)) {
             assertThat(files.map(file -> file.getFileName().toString().replace(".pdf", "")))
                     .containsExactlyInAnyOrderElementsOf(
-                            lines().stream().map(paper -> paper.get("paper").asText()).toList());
+                            terminal.lines().stream()
+                                    .map(paper -> paper.get("paper").asText())
+                                    .toList());
         }
     }
 
     @Test
     void whatCannotBeAPaperIsTold() {
-        assertThat(run("paper", "no-ladder", "step-1", "--json")).isEqualTo(2);
-        assertThat(err.toString()).contains("There is no ladder \"no-ladder\"", "first-steps");
-        assertThat(run("paper", "first-steps", "step-99", "--json")).isEqualTo(2);
-        assertThat(err.toString()).contains("has no grade \"step-99\"", "step-1");
-        assertThat(run("paper", "first-steps", "step-1")).isEqualTo(2);
-        assertThat(err.toString()).contains("Say where the papers go");
-        assertThat(run("paper", "first-steps", "step-1", "--json", "--forms", "0")).isEqualTo(2);
-        assertThat(err.toString()).contains("1 to 100 forms");
+        assertThat(terminal.run("paper", "no-ladder", "step-1", "--json")).isEqualTo(2);
+        assertThat(terminal.err()).contains("There is no ladder \"no-ladder\"", "first-steps");
+        assertThat(terminal.run("paper", "first-steps", "step-99", "--json")).isEqualTo(2);
+        assertThat(terminal.err()).contains("has no grade \"step-99\"", "step-1");
+        assertThat(terminal.run("paper", "first-steps", "step-1")).isEqualTo(2);
+        assertThat(terminal.err()).contains("Say where the papers go");
+        assertThat(terminal.run("paper", "first-steps", "step-1", "--json", "--forms", "0"))
+                .isEqualTo(2);
+        assertThat(terminal.err()).contains("1 to 100 forms");
     }
 
     @Test
     void laddersAreListedShownAndChecked() throws IOException {
-        assertThat(run("ladders")).isZero();
-        assertThat(out.toString().lines()).anyMatch(line -> line.startsWith("first-steps "));
-        assertThat(run("ladders", "--lang", "ja", "first-steps")).isZero();
-        assertThat(out.toString()).contains("ステップ1", "合格", "未確認");
+        assertThat(terminal.run("ladders")).isZero();
+        assertThat(terminal.out().lines()).anyMatch(line -> line.startsWith("first-steps "));
+        assertThat(terminal.run("ladders", "--lang", "ja", "first-steps")).isZero();
+        assertThat(terminal.out()).contains("ステップ1", "合格", "未確認");
 
-        assertThat(run("ladders", "--file", "first-steps")).isZero();
-        String own = file("own.yaml", out.toString().replace("ladder: first-steps", "ladder: own"));
-        assertThat(run("ladders", "--check", own)).isZero();
-        assertThat(out.toString()).contains("the ladder own");
-        assertThat(run("make", "--ladder", own, "--grade", "step-3", "--seed", "2")).isZero();
-        assertThat(lines()).hasSize(20);
+        assertThat(terminal.run("ladders", "--file", "first-steps")).isZero();
+        String own = file("own.yaml", terminal.out().replace("ladder: first-steps", "ladder: own"));
+        assertThat(terminal.run("ladders", "--check", own)).isZero();
+        assertThat(terminal.out()).contains("the ladder own");
+        assertThat(terminal.run("make", "--ladder", own, "--grade", "step-3", "--seed", "2"))
+                .isZero();
+        assertThat(terminal.lines()).hasSize(20);
 
-        String bad = file("bad.yaml", out.toString());
-        assertThat(run("ladders", "--check", bad)).isEqualTo(1);
-        assertThat(err.toString()).contains("bad.yaml, line ").doesNotContain("Exception");
-        assertThat(run("paper", bad, "step-1", "--json")).isEqualTo(2);
+        String bad = file("bad.yaml", terminal.out());
+        assertThat(terminal.run("ladders", "--check", bad)).isEqualTo(1);
+        assertThat(terminal.err()).contains("bad.yaml, line ").doesNotContain("Exception");
+        assertThat(terminal.run("paper", bad, "step-1", "--json")).isEqualTo(2);
     }
 
     @Test
@@ -338,9 +333,9 @@ class CommandsTest {
                 file(
                         "wish.json",
                         "{\n  \"rows\": 4,\n  \"digits\": \"2-3\",\n  \"ji\": 10,\n  \"minus\": 1\n}\n");
-        assertThat(run("make", "--wish", wish, "--count", "6", "--seed", "3")).isZero();
-        assertThat(lines()).hasSize(6);
-        for (JsonNode line : lines()) {
+        assertThat(terminal.run("make", "--wish", wish, "--count", "6", "--seed", "3")).isZero();
+        assertThat(terminal.lines()).hasSize(6);
+        for (JsonNode line : terminal.lines()) {
             int digits = 0;
             for (JsonNode row : line.get("rows")) {
                 digits += row.asText().replace("-", "").length();
@@ -348,16 +343,16 @@ class CommandsTest {
             assertThat(digits).isEqualTo(10);
         }
         String clash = file("clash.json", "{\"rows\":4,\"digits\":1,\"minus\":4}");
-        assertThat(run("make", "--wish", clash)).isEqualTo(1);
+        assertThat(terminal.run("make", "--wish", clash)).isEqualTo(1);
         String nearest =
-                err.toString()
+                terminal.err()
                         .lines()
                         .filter(line -> line.startsWith("Nearest: {"))
                         .findFirst()
                         .orElseThrow();
         String granted = file("granted.json", nearest.substring("Nearest: ".length()));
-        assertThat(run("make", "--wish", granted, "--count", "1")).isZero();
-        assertThat(run("make", "--wish", file("bad.json", "{\"rowz\":4}"))).isEqualTo(2);
-        assertThat(err.toString()).contains("\"rowz\" is not known");
+        assertThat(terminal.run("make", "--wish", granted, "--count", "1")).isZero();
+        assertThat(terminal.run("make", "--wish", file("bad.json", "{\"rowz\":4}"))).isEqualTo(2);
+        assertThat(terminal.err()).contains("\"rowz\" is not known");
     }
 }

@@ -54,10 +54,7 @@ class EraseBesideTheDeskTest {
     void thePupilLeavesTheRoomOfADeskOverPostgreSql() throws IOException {
         try (BookServer server = new BookServer()) {
             String address = server.make("erasing");
-            erased(
-                    Database.parse(address, new Database.Password.None()),
-                    "--database",
-                    address);
+            erased(Database.parse(address, new Database.Password.None()), "--database", address);
         }
     }
 

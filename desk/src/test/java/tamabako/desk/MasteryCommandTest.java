@@ -3,10 +3,7 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,29 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MasteryCommandTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
-    }
-
-    private List<JsonNode> lines() throws IOException {
-        List<JsonNode> lines = new ArrayList<>();
-        for (String line : out.toString().lines().toList()) {
-            lines.add(JSON.readTree(line));
-        }
-        return lines;
-    }
+    private final Terminal terminal = new Terminal();
 
     private static String attempt(
             String pupil, String mode, double seconds, int off, SplittableRandom chance) {
@@ -72,20 +49,20 @@ class MasteryCommandTest {
 
     @Test
     void everyPupilAndMannerHasALineAndABadLineIsNamed() throws IOException {
-        assertThat(run("mastery", file())).isEqualTo(1);
+        assertThat(terminal.run("mastery", file())).isEqualTo(1);
 
-        assertThat(err.toString()).contains("line 121: ").contains("line 123: seconds: ");
-        assertThat(err.toString()).contains("line 124: seconds: 0.9 seconds are too few for");
-        assertThat(lines())
+        assertThat(terminal.err()).contains("line 121: ").contains("line 123: seconds: ");
+        assertThat(terminal.err()).contains("line 124: seconds: 0.9 seconds are too few for");
+        assertThat(terminal.lines())
                 .extracting(line -> line.get("pupil").asText() + " " + line.get("work").asText())
                 .containsExactly("aoi frame", "aoi mind", "goro frame");
-        JsonNode goro = lines().get(2);
+        JsonNode goro = terminal.lines().get(2);
         assertThat(goro.get("answers").asInt()).isEqualTo(60);
         assertThat(goro.get("wrong").asInt()).isEqualTo(15);
         JsonNode pace = goro.get("pace");
         assertThat(pace.get("problems").asInt()).isEqualTo(60);
         assertThat(pace.get("low").asDouble()).isLessThan(pace.get("times").asDouble());
-        assertThat(lines().get(1).get("pace").has("times")).isFalse();
+        assertThat(terminal.lines().get(1).get("pace").has("times")).isFalse();
         assertThat(goro.get("moves")).hasSize(9);
         assertThat(goro.get("moves"))
                 .allSatisfy(move -> {
@@ -107,26 +84,26 @@ class MasteryCommandTest {
             steps += move.get("steps").asInt();
         }
         assertThat(met).isEqualTo(steps);
-        assertThat(lines().get(1).get("moves")).isEmpty();
+        assertThat(terminal.lines().get(1).get("moves")).isEmpty();
     }
 
     @Test
     void aHigherGradeSetsALowerMark() throws IOException {
         String file = file();
-        run("mastery", "--ladder", "abacus-by-sections", "--grade", "6", file);
-        double low = lines().getFirst().get("moves").get(0).get("mark").asDouble();
-        run("mastery", "--ladder", "abacus-by-sections", "--grade", "1", file);
-        double high = lines().getFirst().get("moves").get(0).get("mark").asDouble();
+        terminal.run("mastery", "--ladder", "abacus-by-sections", "--grade", "6", file);
+        double low = terminal.lines().getFirst().get("moves").get(0).get("mark").asDouble();
+        terminal.run("mastery", "--ladder", "abacus-by-sections", "--grade", "1", file);
+        double high = terminal.lines().getFirst().get("moves").get(0).get("mark").asDouble();
 
         assertThat(high).isLessThan(low).isPositive();
     }
 
     @Test
     void aGradeWithoutItsLadderIsRefused() throws IOException {
-        assertThat(run("mastery", "--grade", "3", file())).isEqualTo(2);
-        assertThat(err.toString()).contains("--ladder and --grade go together");
-        assertThat(run("mastery", "--ladder", "mental-one-sheet", "--grade", "3", file()))
+        assertThat(terminal.run("mastery", "--grade", "3", file())).isEqualTo(2);
+        assertThat(terminal.err()).contains("--ladder and --grade go together");
+        assertThat(terminal.run("mastery", "--ladder", "mental-one-sheet", "--grade", "3", file()))
                 .isEqualTo(2);
-        assertThat(err.toString()).contains("no problem for the frame");
+        assertThat(terminal.err()).contains("no problem for the frame");
     }
 }

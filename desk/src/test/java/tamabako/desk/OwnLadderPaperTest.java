@@ -3,8 +3,6 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
@@ -19,7 +17,7 @@ class OwnLadderPaperTest {
 
     @TempDir private Path folder;
 
-    private final StringWriter err = new StringWriter();
+    private final Terminal terminal = new Terminal();
 
     @Test
     void theyTellItsNameAndNotTheNameOfItsFile() throws IOException {
@@ -38,8 +36,8 @@ class OwnLadderPaperTest {
     void whatIsWrongWithItsFileIsToldWithoutTheWholeHelp() throws IOException {
         Path file = Files.writeString(folder.resolve("bad.yaml"), "ladder: bad\n");
 
-        assertThat(run("paper", file.toString(), "a", "--json")).isEqualTo(2);
-        assertThat(err.toString())
+        assertThat(terminal.run("paper", file.toString(), "a", "--json")).isEqualTo(2);
+        assertThat(terminal.err())
                 .contains("bad.yaml")
                 .contains("`tamabako paper --help` tells what it takes.")
                 .doesNotContain("Usage:");
@@ -48,7 +46,7 @@ class OwnLadderPaperTest {
     private String text(Path ladder, String language) throws IOException {
         Path pdf = folder.resolve(language + ".pdf");
         assertThat(
-                        run(
+                        terminal.run(
                                 "paper",
                                 ladder.toString(),
                                 "step-2",
@@ -56,18 +54,10 @@ class OwnLadderPaperTest {
                                 language,
                                 "-o",
                                 pdf.toString()))
-                .as(err.toString())
+                .as(terminal.err())
                 .isZero();
         try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
             return new PDFTextStripper().getText(read);
         }
-    }
-
-    private int run(String... arguments) {
-        err.getBuffer().setLength(0);
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(new StringWriter(), true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
     }
 }

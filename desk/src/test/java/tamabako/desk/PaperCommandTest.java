@@ -3,13 +3,9 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.InetAddress;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,12 +17,9 @@ import tamabako.records.KeptPapers;
 /// What the command `paper` leaves behind in the class book, and the customs it may leave out.
 class PaperCommandTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir private Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private final Terminal terminal = new Terminal();
 
     @Test
     void keptPapersAreFoundInTheClassBookByTheirPrintedNumbers() throws IOException {
@@ -43,10 +36,10 @@ class PaperCommandTest {
                                 "--keep",
                                 "--data",
                                 folder.toString()))
-                .as(err.toString())
+                .as(terminal.err())
                 .isZero();
 
-        List<JsonNode> lines = lines();
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(6);
         try (ClassBook book = ClassBook.open(OpenDesk.bookIn(folder))) {
             assertThat(book.papers().latest(10)).hasSize(3).allMatch(entry -> entry.forms() == 2);
@@ -69,7 +62,7 @@ class PaperCommandTest {
 
         assertThat(paper("--keep", "--data", elsewhere.toString())).isEqualTo(2);
 
-        assertThat(err.toString())
+        assertThat(terminal.err())
                 .contains("There is no class book in " + elsewhere)
                 .contains("Start the desk once");
         assertThat(elsewhere).doesNotExist();
@@ -78,9 +71,9 @@ class PaperCommandTest {
     @Test
     void papersKeepTheCustomsUnlessTheyAreLeftOut() throws IOException {
         assertThat(paper("--seed", "4", "--json")).isZero();
-        JsonNode usual = lines().getFirst();
+        JsonNode usual = terminal.lines().getFirst();
         assertThat(paper("--seed", "4", "--json", "--no-customs")).isZero();
-        JsonNode without = lines().getFirst();
+        JsonNode without = terminal.lines().getFirst();
 
         assertThat(usual.has("customs")).isFalse();
         assertThat(without.get("customs").asBoolean(true)).isFalse();
@@ -88,21 +81,6 @@ class PaperCommandTest {
     }
 
     private int paper(String... options) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        List<String> all = new ArrayList<>(List.of("paper", "abacus-one-sheet", "6"));
-        all.addAll(List.of(options));
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(all.toArray(String[]::new));
-    }
-
-    private List<JsonNode> lines() throws IOException {
-        List<JsonNode> lines = new ArrayList<>();
-        for (String line : out.toString().lines().toList()) {
-            lines.add(JSON.readTree(line));
-        }
-        return lines;
+        return terminal.run(List.of("paper", "abacus-one-sheet", "6"), options);
     }
 }

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,17 +19,7 @@ class PlanCommandTest {
 
     @TempDir private Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
-    }
+    private final Terminal terminal = new Terminal();
 
     private String file() throws IOException {
         StringBuilder text = new StringBuilder();
@@ -64,10 +52,10 @@ class PlanCommandTest {
             file
         };
 
-        assertThat(run(asked)).isEqualTo(1);
+        assertThat(terminal.run(asked)).isEqualTo(1);
 
-        assertThat(err.toString()).contains("seed 5").contains("line 31: ");
-        String first = out.toString();
+        assertThat(terminal.err()).contains("seed 5").contains("line 31: ");
+        String first = terminal.out();
         List<JsonNode> lines = new ArrayList<>();
         for (String line : first.lines().toList()) {
             lines.add(JSON.readTree(line));
@@ -81,14 +69,14 @@ class PlanCommandTest {
         }
         assertThat(lines.get(0).get("problems")).isNotEqualTo(lines.get(1).get("problems"));
 
-        run(asked);
-        assertThat(out.toString()).isEqualTo(first);
+        terminal.run(asked);
+        assertThat(terminal.out()).isEqualTo(first);
     }
 
     @Test
     void moreThanCanBePlannedIsRefused() throws IOException {
         assertThat(
-                        run(
+                        terminal.run(
                                 "plan",
                                 "--ladder",
                                 "abacus-one-sheet",
@@ -99,6 +87,6 @@ class PlanCommandTest {
                                 file()))
                 .isEqualTo(2);
 
-        assertThat(err.toString()).contains("1 to 200 problems");
+        assertThat(terminal.err()).contains("1 to 200 problems");
     }
 }

@@ -3,13 +3,9 @@ package tamabako.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,27 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 /// The command `ready`: attempts in, a line for each pupil out.
 class ReadyCommandTest {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @TempDir private Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Tamabako.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
-    }
-
-    private List<JsonNode> lines() throws IOException {
-        List<JsonNode> lines = new ArrayList<>();
-        for (String line : out.toString().lines().toList()) {
-            lines.add(JSON.readTree(line));
-        }
-        return lines;
-    }
+    private final Terminal terminal = new Terminal();
 
     /// Attempts at columns and products as they stand in the first grades.
     private String attempts(String pupil, int count, int wrongOfTen, double seconds) {
@@ -73,11 +51,11 @@ class ReadyCommandTest {
                                 + "{\"problem\":{\"kind\":\"column\"}}\n"
                                 + attempts("Ren", 25, 5, 25));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", file))
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", file))
                 .isEqualTo(1);
 
-        assertThat(err.toString()).contains("line 51: ");
-        List<JsonNode> lines = lines();
+        assertThat(terminal.err()).contains("line 51: ");
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(2);
         assertThat(lines.get(0).get("pupil").asText()).isEqualTo("Hina");
         JsonNode hina = lines.get(0).get("grades").get(0);
@@ -97,9 +75,9 @@ class ReadyCommandTest {
     void withTooLittleKnownNoChanceIsTold() throws IOException {
         String file = file(attempts("Aoi", 3, 0, 12));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isZero();
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", file)).isZero();
 
-        JsonNode grade = lines().getFirst().get("grades").get(0);
+        JsonNode grade = terminal.lines().getFirst().get("grades").get(0);
         assertThat(grade.has("chance")).isFalse();
         assertThat(grade.get("needs").asInt()).isPositive();
         assertThat(grade.get("helps")).isEmpty();
@@ -112,21 +90,18 @@ class ReadyCommandTest {
     void aGradeThatIsNotThereIsNamed() throws IOException {
         String file = file("");
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "99", file))
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "99", file))
                 .isEqualTo(2);
 
-        assertThat(err.toString()).contains("has no grade \"99\"");
+        assertThat(terminal.err()).contains("has no grade \"99\"");
     }
 
     /// Columns and products of one pupil on the days before an exam on 14 June, and after it.
     private String dated(String pupil, int wrongOfTen) {
         String before = attempts(pupil, 25, wrongOfTen, 12);
-        return before.replace(
-                        "\"pupil\":", "\"at\":\"2026-06-10T16:00:00+09:00\",\"pupil\":")
+        return before.replace("\"pupil\":", "\"at\":\"2026-06-10T16:00:00+09:00\",\"pupil\":")
                 + attempts(pupil, 25, 0, 8)
-                        .replace(
-                                "\"pupil\":",
-                                "\"at\":\"2026-06-20T16:00:00+09:00\",\"pupil\":");
+                        .replace("\"pupil\":", "\"at\":\"2026-06-20T16:00:00+09:00\",\"pupil\":");
     }
 
     private static String outcome(String pupil, String came) {
@@ -138,17 +113,24 @@ class ReadyCommandTest {
     void outcomesAreHeldAgainstForecastsAndFromFiftyOnCorrectThem() throws IOException {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 60; i++) {
-            text.append(dated("P%02d".formatted(i), 5)).append(outcome("P%02d".formatted(i), "not-passed"));
+            text.append(dated("P%02d".formatted(i), 5))
+                    .append(outcome("P%02d".formatted(i), "not-passed"));
         }
         String uncorrected = file(text.toString().replaceAll("(?m)^.*outcome.*\\n", ""));
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))
+        assertThat(
+                        terminal.run(
+                                "ready",
+                                "--ladder",
+                                "abacus-one-sheet",
+                                "--grade",
+                                "9-10",
+                                uncorrected))
                 .isZero();
-        List<JsonNode> plain = lines();
+        List<JsonNode> plain = terminal.lines();
         assertThat(plain).hasSize(60);
-        out.getBuffer().setLength(0);
 
         assertThat(
-                        run(
+                        terminal.run(
                                 "ready",
                                 "--ladder",
                                 "abacus-one-sheet",
@@ -157,7 +139,7 @@ class ReadyCommandTest {
                                 file(text.toString())))
                 .isZero();
 
-        List<JsonNode> lines = lines();
+        List<JsonNode> lines = terminal.lines();
         assertThat(lines).hasSize(61);
         JsonNode held = lines.getLast().get("forecasts");
         assertThat(held.get("exams").asInt()).isEqualTo(60);
@@ -181,10 +163,10 @@ class ReadyCommandTest {
                                         .replace("\"grade\"", "\"rank\":\"8\",\"grade\"")
                                 + attempts("Aoi", 3, 0, 12));
 
-        assertThat(run("ready", "--ladder", "abacus-one-sheet", file)).isEqualTo(1);
+        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", file)).isEqualTo(1);
 
-        assertThat(err.toString())
+        assertThat(terminal.err())
                 .contains("line 1: outcome: ", "line 2: grade: \"99\" is not known here");
-        assertThat(lines().getFirst().get("answers").asInt()).isEqualTo(6);
+        assertThat(terminal.lines().getFirst().get("answers").asInt()).isEqualTo(6);
     }
 }

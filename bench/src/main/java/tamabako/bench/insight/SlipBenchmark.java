@@ -73,7 +73,8 @@ public class SlipBenchmark {
             cases.add(new Case(column, ofOne.getFirst(), ofTwo.getFirst(), reworking));
             tables.add(table);
         }
-        List<Long> rows = cases.getFirst().column().rows().stream().map(BigDecimal::longValue).toList();
+        List<Long> rows =
+                cases.getFirst().column().rows().stream().map(BigDecimal::longValue).toList();
         while (answers.size() < CLASS) {
             answers.add(wrong(rows, tables.getFirst()).toPlainString());
         }

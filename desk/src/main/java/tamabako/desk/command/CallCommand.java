@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.problems.Column;
 import tamabako.problems.Problem;
@@ -49,13 +49,7 @@ public final class CallCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description =
-                    "Columns as JSON lines or plain lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private ProblemsFile problems = new ProblemsFile();
 
     @Option(
             names = "--lang",
@@ -124,7 +118,7 @@ public final class CallCommand implements Callable<Integer> {
                                     .formatted(pace));
             return Exit.COULD_NOT_RUN;
         }
-        ProblemLines read = ProblemLines.read(spec, file);
+        ProblemLines read = problems.read();
         CallFile files = new CallFile(spec, sound, asked.get(), read.problems().size());
         int exit = read.exit();
         for (Problem problem : read.problems()) {

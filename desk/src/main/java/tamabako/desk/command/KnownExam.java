@@ -24,8 +24,8 @@ record KnownExam(ExamOutcome outcome, Grade grade) {
                 Optional.of(asked)
                         .filter(one -> one.id().equals(outcome.ladder()))
                         .or(() -> Ladders.ladder(outcome.ladder()))
-                        .orElseThrow(() ->
-                                unknown("ladder", outcome.ladder(), LadderTexts.names()));
+                        .orElseThrow(
+                                () -> unknown("ladder", outcome.ladder(), LadderTexts.names()));
         Grade grade =
                 ladder.grade(outcome.grade())
                         .orElseThrow(() ->
@@ -54,7 +54,6 @@ record KnownExam(ExamOutcome outcome, Grade grade) {
 
     private static Unreadable unknown(String field, String written, List<String> known) {
         return new Unreadable(
-                field,
-                new Reason.UnknownWord("\"" + Unreadable.shown(written) + "\"", known));
+                field, new Reason.UnknownWord("\"" + Unreadable.shown(written) + "\"", known));
     }
 }

@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /// `mastery`: what each pupil has mastered, from their attempts.
@@ -31,19 +30,14 @@ public final class MasteryCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description = "Attempts as JSON lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private AttemptsFile attempts = new AttemptsFile();
 
     @Mixin private DemandOptions demand = new DemandOptions();
 
     @Override
     public Integer call() throws IOException {
         MasteryOfPupils pupils = new MasteryOfPupils(demand.demand());
-        try (BufferedReader in = Source.open(file)) {
+        try (BufferedReader in = attempts.open()) {
             int exit = LineWork.of(spec).gather(in, pupils);
             pupils.lines().forEach(spec.commandLine().getOut()::println);
             spec.commandLine().getOut().flush();

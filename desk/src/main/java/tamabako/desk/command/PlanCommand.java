@@ -7,10 +7,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.insight.plan.PlanWish;
 import tamabako.problems.grade.Grade;
@@ -37,19 +37,9 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description = "Attempts as JSON lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private AttemptsFile attempts = new AttemptsFile();
 
-    @Option(
-            names = "--ladder",
-            required = true,
-            paramLabel = "LADDER",
-            description = "A shipped ladder, or its file.")
-    private String ladder = "";
+    @Mixin private LadderOption ladder = new LadderOption();
 
     @Option(
             names = "--grade",
@@ -77,7 +67,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LadderSource source = LadderSource.of(spec, ladder);
+        LadderSource source = ladder.read();
         Grade asked = source.grade(spec, grade);
         if (count < 1 || count > PlanWish.MOST) {
             throw refuse("A plan has 1 to %d problems, not %d.".formatted(PlanWish.MOST, count));
@@ -89,7 +79,7 @@ public final class PlanCommand implements Callable<Integer> {
         spec.commandLine().getErr().println("seed " + first);
         OptionalInt until = days.map(OptionalInt::of).orElseGet(OptionalInt::empty);
         PlanWish wish = new PlanWish(count, until, Set.of(), first);
-        try (BufferedReader in = Source.open(file)) {
+        try (BufferedReader in = attempts.open()) {
             return PlansOfPupils.run(spec, in, source.ladder().id(), asked, wish);
         }
     }

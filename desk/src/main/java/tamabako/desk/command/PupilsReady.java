@@ -72,8 +72,7 @@ final class PupilsReady implements LineWork.Gathering<PupilsReady.Read> {
             return new Read(outcome.get().pupil(), Optional.empty(), Optional.of(exam));
         }
         Attempt attempt = AttemptCheck.checked(AttemptJson.parse(line));
-        return new Read(
-                attempt.pupil().orElse(""), Worked.of(attempt, tables), Optional.empty());
+        return new Read(attempt.pupil().orElse(""), Worked.of(attempt, tables), Optional.empty());
     }
 
     @Override
@@ -104,7 +103,8 @@ final class PupilsReady implements LineWork.Gathering<PupilsReady.Read> {
 
     private Stream<Recalibration.Outcome> past(Sat sat) {
         KnownExam exam = sat.exam();
-        return outlines.of(exam.outcome().ladder(), exam.grade())
+        return outlines
+                .of(exam.outcome().ladder(), exam.grade())
                 .flatMap(outline ->
                         PastForecast.of(
                                 pupils.getOrDefault(sat.pupil(), List.of()),

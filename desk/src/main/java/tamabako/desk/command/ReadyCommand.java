@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,15 +39,11 @@ public final class ReadyCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "-",
             paramLabel = "FILE",
-            description = "Attempts and outcomes as JSON lines; - for standard input (the default).")
+            description =
+                    "Attempts and outcomes as JSON lines; - for standard input (the default).")
     private String file = "-";
 
-    @Option(
-            names = "--ladder",
-            required = true,
-            paramLabel = "LADDER",
-            description = "A shipped ladder, or its file.")
-    private String ladder = "";
+    @Mixin private LadderOption ladder = new LadderOption();
 
     @Option(
             names = "--grade",
@@ -58,7 +55,7 @@ public final class ReadyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LadderSource source = LadderSource.of(spec, ladder);
+        LadderSource source = ladder.read();
         List<Grade> asked = new ArrayList<>();
         for (String grade : grades) {
             asked.add(source.grade(spec, grade));

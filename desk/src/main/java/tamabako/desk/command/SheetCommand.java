@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.paper.SheetPrint;
 import tamabako.paper.wish.Part;
@@ -33,13 +33,7 @@ public final class SheetCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description =
-                    "Problems as JSON lines or plain lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private ProblemsFile problems = new ProblemsFile();
 
     @Option(
             names = {"-o", "--output"},
@@ -74,7 +68,7 @@ public final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ProblemLines read = ProblemLines.read(spec, file);
+        ProblemLines read = problems.read();
         if (read.problems().isEmpty()) {
             spec.commandLine().getErr().println("There is no problem to print.");
             return Exit.COULD_NOT_RUN;

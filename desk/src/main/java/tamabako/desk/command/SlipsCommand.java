@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tamabako.insight.slip.EventTables;
 import tamabako.insight.slip.Rates;
@@ -39,12 +39,7 @@ public final class SlipsCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(
-            arity = "0..1",
-            defaultValue = "-",
-            paramLabel = "FILE",
-            description = "Attempts as JSON lines; - for standard input (the default).")
-    private String file = "-";
+    @Mixin private AttemptsFile attempts = new AttemptsFile();
 
     @Option(
             names = "--pupils",
@@ -55,7 +50,7 @@ public final class SlipsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        try (BufferedReader in = Source.open(file)) {
+        try (BufferedReader in = attempts.open()) {
             return pupils
                     ? PupilsOfSlips.run(spec, in)
                     : LineWork.of(spec).run(in, new Finding(new SlipFinder(Rates.shipped())));

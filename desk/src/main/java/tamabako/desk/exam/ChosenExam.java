@@ -81,8 +81,7 @@ public record ChosenExam(LocalDate day, Ladder ladder, Grade grade) {
 
     static String query(LocalDate day, String ladder, String grade) {
         return "day=%s&exam=%s"
-                .formatted(
-                        day, URLEncoder.encode(value(ladder, grade), StandardCharsets.UTF_8));
+                .formatted(day, URLEncoder.encode(value(ladder, grade), StandardCharsets.UTF_8));
     }
 
     /// What it is called, such as "Grade 3".

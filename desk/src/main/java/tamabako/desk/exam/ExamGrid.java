@@ -57,8 +57,7 @@ public record ExamGrid(
     /// @param points what stands in the fields of the sections, in their order
     /// @param fault what cannot be taken, and how to mend it; blank for nothing
     /// @param wrong the field that is to blame: `came`, the name of a section, or blank
-    public record Line(
-            Pupil pupil, String came, List<String> points, String fault, String wrong) {
+    public record Line(Pupil pupil, String came, List<String> points, String fault, String wrong) {
 
         public Line {
             points = List.copyOf(points);
@@ -81,14 +80,12 @@ public record ExamGrid(
     }
 
     /// The grid as it was typed, with what cannot be taken.
-    static ExamGrid typed(
-            ChosenExam exam, List<Pupil> pupils, ExamLines typed, Request request) {
+    static ExamGrid typed(ChosenExam exam, List<Pupil> pupils, ExamLines typed, Request request) {
         List<Line> lines = pupils.stream().map(typed::asTyped).toList();
         return grid(exam, lines, "", request.words().language());
     }
 
-    private static ExamGrid grid(
-            ChosenExam exam, List<Line> lines, String sum, Locale language) {
+    private static ExamGrid grid(ChosenExam exam, List<Line> lines, String sum, Locale language) {
         return new ExamGrid(
                 exam.name(language),
                 exam.ladder().name().in(language),
@@ -121,12 +118,12 @@ public record ExamGrid(
     private static List<Come> comes(Pass pass, Locale language) {
         List<Come> comes = new ArrayList<>();
         if (pass instanceof Pass.ByScore byScore) {
-            byScore.ranks().reversed()
+            byScore.ranks()
+                    .reversed()
                     .forEach(rank ->
                             comes.add(
                                     new Come(
-                                            ExamLines.RANK + rank.id(),
-                                            rank.name().in(language))));
+                                            ExamLines.RANK + rank.id(), rank.name().in(language))));
         } else {
             comes.add(new Come(Came.PASSED.word(), ""));
         }

@@ -125,8 +125,7 @@ final class ExamLines {
                 && byScore.ranks().stream().anyMatch(rank -> rank.id().equals(id));
     }
 
-    private void keep(
-            String pupil, Came came, Optional<String> rank, Map<String, Integer> points) {
+    private void keep(String pupil, Came came, Optional<String> rank, Map<String, Integer> points) {
         outcomes.put(
                 pupil,
                 new ExamOutcome(

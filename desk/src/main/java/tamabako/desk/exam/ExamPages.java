@@ -85,11 +85,9 @@ public final class ExamPages implements Routes {
     }
 
     private Reply show(Request request, Sitters sitters) {
-        ChosenExam.Read read =
-                ChosenExam.read(request.query(), ladders, today(), request.words());
+        ChosenExam.Read read = ChosenExam.read(request.query(), ladders, today(), request.words());
         Optional<ExamGrid> grid =
-                read.chosen()
-                        .map(exam -> ExamGrid.of(exam, sitters.pupils(), kept(exam), request));
+                read.chosen().map(exam -> ExamGrid.of(exam, sitters.pupils(), kept(exam), request));
         return page(200, request, sitters, read, grid);
     }
 
@@ -143,8 +141,7 @@ public final class ExamPages implements Routes {
         }
         book.whole(() -> {
             lines.open().forEach(pupil -> forget(pupil, exam));
-            lines.outcomes()
-                    .forEach((pupil, one) -> book.exams().keep(KeptOutcome.of(pupil, one)));
+            lines.outcomes().forEach((pupil, one) -> book.exams().keep(KeptOutcome.of(pupil, one)));
         });
         return Reply.seeOther(sitters.address() + "/exams?" + exam.query());
     }

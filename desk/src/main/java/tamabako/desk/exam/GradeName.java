@@ -16,8 +16,7 @@ public record GradeName(String grade, String ladder) {
 
     /// The names of the exam of `outcome`.
     public static GradeName of(KnownLadders ladders, ExamOutcome outcome, Locale language) {
-        Optional<Ladder> ladder =
-                ladders.find(outcome.ladder()).map(KnownLadders.Known::ladder);
+        Optional<Ladder> ladder = ladders.find(outcome.ladder()).map(KnownLadders.Known::ladder);
         Optional<Grade> grade = ladder.flatMap(known -> known.grade(outcome.grade()));
         return new GradeName(
                 grade.map(one -> one.name().in(language)).orElse(outcome.grade()),

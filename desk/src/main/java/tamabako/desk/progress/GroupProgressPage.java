@@ -24,8 +24,8 @@ import tamabako.records.ClassBook;
 import tamabako.records.Group;
 
 /// The page of a group's progress: who is ready, who is stuck, which slips are common.
-record GroupProgressPage(
-        ClassBook book, Progress progress, NextOnLadder next, PastExams exams) implements Routes {
+record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next, PastExams exams)
+        implements Routes {
 
     /// From this chance on, in hundredths as they are shown, a pupil is ready for an exam.
     static final long READY = 80;

@@ -11,11 +11,7 @@ import tamabako.records.Group;
 /// @param slips the commonest slips of the group
 /// @param held how well forecasts held
 public record GroupProgressView(
-        Group group,
-        String ladder,
-        List<Line> pupils,
-        List<CommonSlip> slips,
-        HeldPart held) {
+        Group group, String ladder, List<Line> pupils, List<CommonSlip> slips, HeldPart held) {
 
     public GroupProgressView {
         pupils = List.copyOf(pupils);

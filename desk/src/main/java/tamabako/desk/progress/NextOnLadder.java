@@ -45,8 +45,7 @@ final class NextOnLadder {
                         _ -> forecast(pupil, new Forecast(correction), ladder, most));
     }
 
-    private List<Readiness> forecast(
-            Judged pupil, Forecast forecast, Ladder ladder, int most) {
+    private List<Readiness> forecast(Judged pupil, Forecast forecast, Ladder ladder, int most) {
         OptionalInt aim = AimedGrade.in(ladder, pupil.gathered().pupil().about().grade());
         if (aim.isEmpty()) {
             return new NextGrades(forecast, outlines).of(pupil.standing(), ladder, most);

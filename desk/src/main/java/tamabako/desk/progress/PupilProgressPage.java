@@ -19,11 +19,7 @@ import tamabako.records.Pupil;
 
 /// The page of a pupil's progress: readiness, mastery, slips and pace.
 record PupilProgressPage(
-        ClassBook book,
-        Progress progress,
-        ChosenLadder chosen,
-        NextOnLadder next,
-        PastExams exams)
+        ClassBook book, Progress progress, ChosenLadder chosen, NextOnLadder next, PastExams exams)
         implements Routes {
 
     /// How many grades ahead are shown.
@@ -66,8 +62,7 @@ record PupilProgressPage(
                                 .toList(),
                         SlipsPart.of(judged.slips(), judged.gathered().days(), words),
                         PacePart.of(judged.pace(), language),
-                        ExamsPart.of(
-                                exams.of(pupil), new KnownLadders(book.ladders()), words));
+                        ExamsPart.of(exams.of(pupil), new KnownLadders(book.ladders()), words));
         return Reply.page("progress/pupil.jte", Map.of("page", view));
     }
 

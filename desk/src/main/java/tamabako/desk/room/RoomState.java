@@ -35,7 +35,8 @@ public record RoomState(
 
     /// A room that was just opened.
     public static RoomState open(String id, String code, Setup setup) {
-        return new RoomState(id, code, setup, 0, Run.FIRST, false, false, new Doors.Open(), Seats.NONE);
+        return new RoomState(
+                id, code, setup, 0, Run.FIRST, false, false, new Doors.Open(), Seats.NONE);
     }
 
     /// What comes of a wish.
@@ -96,6 +97,16 @@ public record RoomState(
     /// Which problem is on, where they come one after another.
     public Turn turn() {
         return now.turn();
+    }
+
+    /// How many rows of the problem that is on were said, where it is called.
+    public int said() {
+        return now.said();
+    }
+
+    /// The raised hands that were counted in this run.
+    public Hands hands() {
+        return now.hands();
     }
 
     /// The round that goes on or is about to begin.

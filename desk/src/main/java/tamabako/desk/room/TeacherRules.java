@@ -44,6 +44,10 @@ record TeacherRules(RoomState room) {
                                     () ->
                                             Decision.accept(
                                                     new RoomEvent.ExtraTimeGiven(seat, percent)));
+            case RoomCommand.GiveWay(int seat, Way way) ->
+                    present(seat, () -> Decision.accept(new RoomEvent.WayGiven(seat, way)));
+            case RoomCommand.SayRow row -> new TurnRules(room).decide(row);
+            case RoomCommand.CountHands hands -> new TurnRules(room).decide(hands);
             case RoomCommand.LetMove(int seat, boolean yes) ->
                     present(seat, () -> TakeOver.decide(room, seat, yes));
             case RoomCommand.AdmitLate(int seat) ->
@@ -100,8 +104,7 @@ record TeacherRules(RoomState room) {
 
     /// Where nobody ever sat nothing can come, and nothing has to stay.
     private Decision close(long at) {
-        List<RoomEvent> events =
-                new ArrayList<>(after(at, new RoomEvent.Closed(at)).events());
+        List<RoomEvent> events = new ArrayList<>(after(at, new RoomEvent.Closed(at)).events());
         if (room.seats().count() == 0) {
             events.add(new RoomEvent.Cleared());
         }

@@ -6,9 +6,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Page;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamabako.desk.work.WorkJson;
@@ -19,18 +19,12 @@ import tamabako.problems.text.ProblemText;
 /// The page script's side of the cases that the program reads too.
 class BeadVectorsOnThePageTest {
 
-    private static WorkDesk desk;
+    @RegisterExtension static final WorkDesk desk = new WorkDesk();
     private static Page page;
 
     @BeforeAll
     static void open() {
-        desk = new WorkDesk();
         page = desk.at("/frame", "en", 800).page();
-    }
-
-    @AfterAll
-    static void close() {
-        desk.close();
     }
 
     @Test

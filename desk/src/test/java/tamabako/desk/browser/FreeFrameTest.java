@@ -8,9 +8,8 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,17 +18,7 @@ class FreeFrameTest {
 
     private static final int LAST = 12;
 
-    private static WorkDesk desk;
-
-    @BeforeAll
-    static void open() {
-        desk = new WorkDesk();
-    }
-
-    @AfterAll
-    static void close() {
-        desk.close();
-    }
+    @RegisterExtension static final WorkDesk desk = new WorkDesk();
 
     @Test
     void everyDigitIsReachedByKeysAlone() {
@@ -214,9 +203,8 @@ class FreeFrameTest {
     @ParameterizedTest
     @CsvSource({"en, 390", "ja, 1920"})
     void thePageIsCleanInEveryWidthAndLanguage(String language, int width) {
-        try (Scene scene = desk.at("/frame", language, width)) {
-            scene.look("free-frame");
-        }
+        Scene scene = desk.at("/frame", language, width);
+        scene.look("free-frame");
     }
 
     @Test

@@ -6,70 +6,47 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /// A lesson from the wish to the slip: make a sheet, print it, mark a pupil's answers, look at the
 /// slip, work the sum.
 class LessonWalkTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-        desk.close();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"en,390", "en,1024", "en,1920", "ja,390", "ja,1024", "ja,1920"})
+    @InEveryWindow
     void aLessonCanBeWalkedFromTheWishToTheSlip(String language, int width) {
-        try (Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
-            Page page = scene.page();
-            scene.open("/");
-            assertThat(page.locator("html")).hasAttribute("lang", language);
-            scene.look("desk");
-            if (Boolean.getBoolean("tamabako.picture") && scene.isNamed("en-1024")) {
-                scene.paint(Path.of("..", "docs", "desk.png"));
-            }
-
-            page.locator("nav a[href='/make']").click();
-            makeAWish(page);
-            scene.look("make");
-            page.locator("button[formaction='/sheets']").click();
-
-            assertThat(page.locator(".problems > li")).hasCount(6);
-            scene.look("sheet");
-            assertPrints(page);
-
-            page.locator("a[href^='/mark/']").click();
-            scene.look("mark");
-            answer(page);
-            scene.look("marked");
-            assertMarked(page);
-
-            page.locator("a[href^='/work']").nth(1).click();
-            assertThat(page.locator("h1")).isVisible();
-            scene.look("work");
+        Scene scene = desk.scene(language, width);
+        Page page = scene.page();
+        scene.open("/");
+        assertThat(page.locator("html")).hasAttribute("lang", language);
+        scene.look("desk");
+        if (Boolean.getBoolean("tamabako.picture") && scene.isNamed("en-1024")) {
+            scene.paint(Path.of("..", "docs", "desk.png"));
         }
+
+        scene.goByMenu("a[href='/make']");
+        makeAWish(page);
+        scene.look("make");
+        page.locator("button[formaction='/sheets']").click();
+
+        assertThat(page.locator(".problems > li")).hasCount(6);
+        scene.look("sheet");
+        assertPrints(page);
+
+        page.locator("a[href^='/mark/']").click();
+        scene.look("mark");
+        answer(page);
+        scene.look("marked");
+        assertMarked(page);
+
+        page.locator("a[href^='/work']").nth(1).click();
+        assertThat(page.locator("h1")).isVisible();
+        scene.look("work");
     }
 
     private static void makeAWish(Page page) {

@@ -1,21 +1,19 @@
 package tamabako.desk.browser;
 
 import com.microsoft.playwright.Page;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import tamabako.desk.opening.OpenDesk;
 import tamabako.problems.Problem;
 import tamabako.problems.Sheet;
 import tamabako.problems.json.ProblemJson;
+import tamabako.records.ClassBook;
 import tamabako.records.Group;
 import tamabako.records.KeptSheet;
 import tamabako.records.Pupil;
 
 /// A desk with a class of twelve and a sheet of six, the teacher at it and the projector beside.
-final class RoomClass implements AutoCloseable {
+final class RoomClass {
 
     static final List<String> NAMES =
             List.of("葵", "陽向", "凛", "蓮", "紬", "湊", "Mia", "Noah", "Ella", "Leo", "Ana", "Tom");
@@ -32,14 +30,13 @@ final class RoomClass implements AutoCloseable {
 
     static final List<String> RIGHT = List.of("63", "112", "86", "861", "18", "1,545");
 
-    private final OpenDesk desk;
+    private final WalkedDesk desk;
     private final Group group = Group.of("火曜 Tuesday");
-    final TeachersBrowser browser = new TeachersBrowser();
     final Scene teacher;
     final Scene projector;
 
-    RoomClass(Path folder) {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
+    RoomClass(WalkedDesk desk) {
+        this.desk = desk;
         desk.book().groups().keep(group);
         for (int i = 0; i < NAMES.size(); i++) {
             Locale language = i < 6 ? Locale.JAPANESE : Locale.ENGLISH;
@@ -48,8 +45,8 @@ final class RoomClass implements AutoCloseable {
                     .keep(new Pupil("PUPIL" + i, group.id(), NAMES.get(i), language, false));
         }
         desk.book().sheets().keep(new KeptSheet(sheet(), Instant.now(), false));
-        teacher = new Scene(browser.browser(), desk.url(), "en", 1024);
-        projector = new Scene(browser.browser(), desk.url(), "ja", 1920);
+        teacher = desk.scene("en", 1024);
+        projector = desk.scene("ja", 1920);
     }
 
     private static Sheet sheet() {
@@ -63,8 +60,8 @@ final class RoomClass implements AutoCloseable {
         return new Sheet("ROOM-TEST", "Warm-up", problems);
     }
 
-    OpenDesk desk() {
-        return desk;
+    ClassBook book() {
+        return desk.book();
     }
 
     /// Opens a room at the teacher's page, and the projector's page of it.
@@ -72,12 +69,18 @@ final class RoomClass implements AutoCloseable {
     /// @param view `one` or `all`
     /// @return the code
     String open(String view, String minutes) {
+        return open(view, minutes, "");
+    }
+
+    /// The same, for so many seats at most.
+    String open(String view, String minutes, String most) {
         Page page = teacher.page();
         teacher.open("/rooms");
         page.selectOption("#source", "sheet:ROOM-TEST");
         page.selectOption("#group", group.id());
         page.fill("#minutes", minutes);
         page.check("input[name=view][value=" + view + "]");
+        page.evaluate("most => document.querySelector('#most').value = most", most);
         page.click(".open-room .actions button");
         projector.open(page.url().replaceFirst("https?://[^/]+", "") + "/board");
         return page.textContent(".room-join .code").strip();
@@ -85,7 +88,7 @@ final class RoomClass implements AutoCloseable {
 
     /// A window on a tablet of its own.
     Scene window(int pupil, int width) {
-        return new Scene(browser.browser(), desk.url(), pupil < 6 ? "ja" : "en", width);
+        return desk.scene(pupil < 6 ? "ja" : "en", width);
     }
 
     /// Lets a pupil come in and sit down.
@@ -103,13 +106,5 @@ final class RoomClass implements AutoCloseable {
     /// Presses a button of the teacher's page.
     void press(String button) {
         teacher.page().click("button[value=" + button + "]");
-    }
-
-    @Override
-    public void close() {
-        teacher.close();
-        projector.close();
-        browser.close();
-        desk.close();
     }
 }

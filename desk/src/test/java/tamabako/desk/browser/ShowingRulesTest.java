@@ -8,8 +8,6 @@ import com.microsoft.playwright.Page;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,13 +15,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tamabako.desk.opening.OpenDesk;
 import tamabako.showing.safety.Field;
 import tamabako.showing.safety.FlashAnalyser;
 import tamabako.showing.safety.FlashReport;
@@ -34,27 +30,16 @@ import tamabako.showing.safety.Shown;
 /// and its schedule keeps time on any screen.
 class ShowingRulesTest {
 
-    @TempDir private static Path folder;
+    @RegisterExtension static final WalkedDesk desk = new WalkedDesk();
 
-    private static OpenDesk desk;
-    private static TeachersBrowser teacher;
     private static Scene scene;
 
     @BeforeAll
     static void open() {
-        desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
         desk.book().settings().keep("showing.caution-read", "yes");
-        teacher = new TeachersBrowser();
-        scene = new Scene(teacher.browser(), desk.url(), "en", 1024);
+        scene = desk.scene("en", 1024);
         scene.open(
                 "/showing/stage?digits=2&rows=5&seconds=1&per=each&look=figures&size=fit&place=here&seed=5");
-    }
-
-    @AfterAll
-    static void close() {
-        scene.close();
-        teacher.close();
-        desk.close();
     }
 
     /// Small pictures of a few colours at all sorts of times: every figure of both reports agrees.

@@ -3,14 +3,14 @@ package tamabako.desk.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.problems.Mode;
 import tamabako.problems.Problem;
 import tamabako.records.Work;
@@ -25,69 +25,63 @@ class ShownRoomWalkTest {
     /// A busy machine drops frames, and what was not shown exactly is shown again, as in class.
     private static final int MOST_TIMES = 8;
 
-    @TempDir private Path folder = Path.of("");
+    @RegisterExtension final WalkedDesk desk = new WalkedDesk();
 
     @Test
     void eachTabletShowsTheNumbersAndTakesTheAnswer() {
-        try (Room room = new Room("ja", "tablets", 1024, 390)) {
-            room.teacher.page().locator("#do-begin").click();
-            Page first = room.tablets.getFirst().page();
-            assertThat(first.locator("body.on-stage")).isVisible();
-            assertThat(first.locator(".shown-number").first()).isAttached();
-            assertThat(first.locator(".seat-pad")).isHidden();
-            for (Scene tablet : room.tablets) {
-                room.untilExact(() -> tablet.page().locator(".seat-pad"));
-            }
-            room.look("tablets-answering");
-            room.write(0, 0, room.answer(0));
-            room.write(1, 0, "7777");
-            room.told(0);
-            room.end(1);
+        Room room = new Room("ja", "tablets", 1024, 390);
+        room.teacher.page().locator("#do-begin").click();
+        Page first = room.tablets.getFirst().page();
+        assertThat(first.locator("body.on-stage")).isVisible();
+        assertThat(first.locator(".shown-number").first()).isAttached();
+        assertThat(first.locator(".seat-pad")).isHidden();
+        for (Scene tablet : room.tablets) {
+            room.untilExact(() -> tablet.page().locator(".seat-pad"));
         }
+        room.look("tablets-answering");
+        room.write(0, 0, room.answer(0));
+        room.write(1, 0, "7777");
+        room.told(0);
+        room.end(1);
     }
 
     @Test
     void theProjectorShowsTheNumbersAndTabletsTakeTheAnswer() {
-        try (Room room = new Room("en", "board", 390, 1024)) {
-            room.board.look("before");
-            room.teacher.page().locator("#do-begin").click();
-            assertThat(room.board.page().locator("body.on-stage")).isVisible();
-            assertThat(room.tablets.getFirst().page().locator(".seat-status"))
-                    .containsText("large screen");
-            room.tablets.getFirst().look("look-at-the-board");
-            room.untilExact(() -> room.board.page().locator(".turn.answering"));
-            room.look("board-answering");
-            room.write(0, 0, room.answer(0));
-            room.write(1, 0, room.answer(0));
-            room.told(0);
-            room.end(2);
-        }
+        Room room = new Room("en", "board", 390, 1024);
+        room.board.look("before");
+        room.teacher.page().locator("#do-begin").click();
+        assertThat(room.board.page().locator("body.on-stage")).isVisible();
+        assertThat(room.tablets.getFirst().page().locator(".seat-status"))
+                .containsText("large screen");
+        room.tablets.getFirst().look("look-at-the-board");
+        room.untilExact(() -> room.board.page().locator(".turn.answering"));
+        room.look("board-answering");
+        room.write(0, 0, room.answer(0));
+        room.write(1, 0, room.answer(0));
+        room.told(0);
+        room.end(2);
     }
 
     @Test
     void aTabletWhosePageIsHiddenOrStoppedDoesNotCount() {
-        try (Room room = new Room("en", "tablets", 390, 1024)) {
-            room.teacher.page().locator("#do-begin").click();
-            Page first = room.tablets.getFirst().page();
-            assertThat(first.locator(".shown-number").first()).isAttached();
-            first.locator(".seat-stage").click();
-            assertThat(first.locator("body.on-stage")).hasCount(0);
-            assertThat(first.locator(".seat-status")).containsText("does not count");
-            assertThat(first.locator(".seat-pad")).isHidden();
-            assertThat(room.teacher.page().locator(".seat-row").first().locator(".marks .void"))
-                    .hasCount(1);
-            first.reload();
-            assertThat(first.locator(".seat-status")).containsText("does not count");
-            room.tablets.getFirst().look("spoiled");
-            room.teacher.look("teacher-spoiled");
-        }
+        Room room = new Room("en", "tablets", 390, 1024);
+        room.teacher.page().locator("#do-begin").click();
+        Page first = room.tablets.getFirst().page();
+        assertThat(first.locator(".shown-number").first()).isAttached();
+        first.locator(".seat-stage").click();
+        assertThat(first.locator("body.on-stage")).hasCount(0);
+        assertThat(first.locator(".seat-status")).containsText("does not count");
+        assertThat(first.locator(".seat-pad")).isHidden();
+        assertThat(room.teacher.page().locator(".seat-row").first().locator(".marks .void"))
+                .hasCount(1);
+        first.reload();
+        assertThat(first.locator(".seat-status")).containsText("does not count");
+        room.tablets.getFirst().look("spoiled");
+        room.teacher.look("teacher-spoiled");
     }
 
-    private final class Room implements AutoCloseable {
+    private final class Room {
 
-        private final OpenDesk desk =
-                OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
-        private final TeachersBrowser browser = new TeachersBrowser();
         private final Scene teacher;
         private final Scene board;
         private final List<Scene> tablets;
@@ -96,12 +90,9 @@ class ShownRoomWalkTest {
         Room(String language, String screen, int first, int second) {
             desk.book().settings().keep("showing.caution-read", "yes");
             desk.book().settings().keep("showing.seats", "200 250");
-            teacher = new Scene(browser.browser(), desk.url(), language, 1024);
-            board = new Scene(browser.browser(), desk.url(), language, 1920);
-            tablets =
-                    List.of(
-                            new Scene(browser.browser(), desk.url(), language, first),
-                            new Scene(browser.browser(), desk.url(), language, second));
+            teacher = desk.scene(language, 1024);
+            board = desk.scene(language, 1920);
+            tablets = List.of(desk.scene(language, first), desk.scene(language, second));
             Page page = teacher.page();
             teacher.open(PLAN);
             page.locator("a[href^='/rooms?source=showing']").click();
@@ -123,7 +114,7 @@ class ShownRoomWalkTest {
         }
 
         /// Shows the same again until it was shown exactly.
-        void untilExact(java.util.function.Supplier<com.microsoft.playwright.Locator> isThere) {
+        void untilExact(Supplier<Locator> isThere) {
             for (int times = 1; times < MOST_TIMES; times++) {
                 for (int i = 0; i < 60 && !isThere.get().isVisible(); i++) {
                     if (isSpoiled()) {
@@ -165,7 +156,7 @@ class ShownRoomWalkTest {
                                     .nth(tablet)
                                     .locator(".marks i")
                                     .nth(problem))
-                    .hasClass(java.util.regex.Pattern.compile("right|wrong"));
+                    .hasClass(Pattern.compile("right|wrong"));
         }
 
         void told(int problem) {
@@ -193,15 +184,6 @@ class ShownRoomWalkTest {
                             .toList();
             assertThat(work.stream().mapToLong(Work::right).sum()).isEqualTo(right);
             assertThat(problems()).allMatch(one -> one.terms().mode() == Mode.MENTAL);
-        }
-
-        @Override
-        public void close() {
-            tablets.forEach(Scene::close);
-            board.close();
-            teacher.close();
-            browser.close();
-            desk.close();
         }
     }
 }

@@ -11,10 +11,9 @@ import java.net.NetworkInterface;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,34 +26,24 @@ class SignInWalkTest {
 
     @TempDir private static Path folder;
 
-    private static TeachersBrowser teacher;
-
-    @BeforeAll
-    static void open() {
-        teacher = new TeachersBrowser();
-    }
-
-    @AfterAll
-    static void close() {
-        teacher.close();
-    }
+    @RegisterExtension static final Windows windows = new Windows();
 
     private static OpenDesk desk(String name, InetAddress address) throws IOException {
-        return OpenDesk.guarded(Files.createDirectory(folder.resolve(name)), false, address, 0);
+        Path place = Files.createDirectory(folder.resolve(name));
+        return windows.keep(OpenDesk.guarded(place, false, address, 0));
     }
 
     @ParameterizedTest
     @CsvSource({"en,390", "en,1024", "ja,390", "ja,1024"})
     void anOwnerAndAnAssistantComeInAndGoOut(String language, int width) throws IOException {
         InetAddress here = InetAddress.getLoopbackAddress();
-        try (OpenDesk desk = desk(language + width, here);
-                Scene owner = new Scene(teacher.browser(), desk.url(), language, width);
-                Scene assistant = new Scene(teacher.browser(), desk.url(), language, width)) {
-            becomeOwner(owner);
-            String code = addAssistant(owner);
-            chooseAPassword(assistant, code);
-            signOutAndIn(owner);
-        }
+        OpenDesk desk = desk(language + width, here);
+        Scene owner = windows.at(desk.url(), language, width);
+        Scene assistant = windows.at(desk.url(), language, width);
+        becomeOwner(owner);
+        String code = addAssistant(owner);
+        chooseAPassword(assistant, code);
+        signOutAndIn(owner);
     }
 
     private static void becomeOwner(Scene owner) {
@@ -80,7 +69,7 @@ class SignInWalkTest {
 
     private static String addAssistant(Scene owner) {
         Page page = owner.page();
-        page.locator(".who a").click();
+        owner.goByMenu(".who a");
         owner.look("own");
         page.locator("a[href='/accounts']").click();
         page.locator("#name").fill("Kudo");
@@ -117,7 +106,7 @@ class SignInWalkTest {
 
     private static void signOutAndIn(Scene owner) {
         Page page = owner.page();
-        page.locator(".who form button").click();
+        owner.goByMenu(".who form button");
         assertThat(page.locator("form[action='/sign-in']")).isVisible();
         page.goBack();
         assertThat(page.locator("form[action='/sign-in']")).isVisible();
@@ -135,20 +124,18 @@ class SignInWalkTest {
     @CsvSource({"en,1024", "ja,390"})
     void theDemoIsLookedAtWithoutAPassword(String language, int width) throws IOException {
         InetAddress here = InetAddress.getLoopbackAddress();
-        try (OpenDesk desk = desk("demo" + language, here);
-                Scene scene = new Scene(teacher.browser(), desk.url(), language, width)) {
-            Page page = scene.page();
-            scene.open("/");
-            page.locator("form[action='/first/without'] button").click();
-            assertThat(page.locator(".demo").first()).isVisible();
-            scene.look("desk-without-password");
-            page.locator(".who a").click();
-            assertThat(page.locator("main a[href='/first']")).isVisible();
-            scene.look("accounts-without-password");
-            page.locator("main a[href='/first']").click();
-            assertThat(page.locator("form[action='/first/without']")).hasCount(0);
-            scene.look("set-a-password");
-        }
+        Scene scene = windows.at(desk("demo" + language, here).url(), language, width);
+        Page page = scene.page();
+        scene.open("/");
+        page.locator("form[action='/first/without'] button").click();
+        assertThat(page.locator(".demo").first()).isVisible();
+        scene.look("desk-without-password");
+        scene.goByMenu(".who a");
+        assertThat(page.locator("main a[href='/first']")).isVisible();
+        scene.look("accounts-without-password");
+        page.locator("main a[href='/first']").click();
+        assertThat(page.locator("form[action='/first/without']")).hasCount(0);
+        scene.look("set-a-password");
     }
 
     /// Browsers tell less over plain HTTP from another address than from this computer's own; forms
@@ -161,19 +148,18 @@ class SignInWalkTest {
                         .filter(one -> !one.isLoopbackAddress() && one.getAddress().length == 4)
                         .findFirst();
         Assumptions.assumeTrue(outside.isPresent(), "This machine is in no network.");
-        try (OpenDesk desk = desk("network", outside.orElseThrow());
-                Scene scene = new Scene(teacher.browser(), desk.url(), "en", 1024)) {
-            Page page = scene.page();
-            scene.open("/");
-            page.locator("#code").fill(desk.setupCode().orElseThrow());
-            page.locator("#name").fill("Mori");
-            page.locator("#password").fill(PASSWORD);
-            page.locator("#password").press("Enter");
-            assertThat(page.locator(".who a")).hasText("Mori");
-            page.locator(".languages button").click();
-            assertThat(page.locator("html")).hasAttribute("lang", "ja");
-            page.locator(".who form button").click();
-            assertThat(page.locator(".readable")).isVisible();
-        }
+        OpenDesk desk = desk("network", outside.orElseThrow());
+        Scene scene = windows.at(desk.url(), "en", 1024);
+        Page page = scene.page();
+        scene.open("/");
+        page.locator("#code").fill(desk.setupCode().orElseThrow());
+        page.locator("#name").fill("Mori");
+        page.locator("#password").fill(PASSWORD);
+        page.locator("#password").press("Enter");
+        assertThat(page.locator(".who a")).hasText("Mori");
+        page.locator(".languages button").click();
+        assertThat(page.locator("html")).hasAttribute("lang", "ja");
+        scene.goByMenu(".who form button");
+        assertThat(page.locator(".readable")).isVisible();
     }
 }

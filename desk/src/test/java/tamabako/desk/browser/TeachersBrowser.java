@@ -9,15 +9,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 
 /// Chromium as it is installed on this machine: where the system property `tamabako.browser` or the
 /// variable TAMABAKO_BROWSER says, else where Debian puts it.
+///
+/// Starting it takes seconds, so that all tests of a JVM share one; each has windows of its own,
+/// which know nothing of each other.
 final class TeachersBrowser implements AutoCloseable {
+
+    private static final Namespace HERE = Namespace.create(TeachersBrowser.class);
 
     private final Playwright playwright;
     private final Browser browser;
 
-    TeachersBrowser() {
+    private TeachersBrowser() {
         playwright =
                 Playwright.create(
                         new Playwright.CreateOptions()
@@ -40,8 +48,12 @@ final class TeachersBrowser implements AutoCloseable {
                                                         "--autoplay-policy=no-user-gesture-required")));
     }
 
-    Browser browser() {
-        return browser;
+    /// The browser that every test of this JVM shares; it goes when the last of them is over.
+    static Browser shared(ExtensionContext context) {
+        return context.getStore(StoreScope.LAUNCHER_SESSION, HERE)
+                .computeIfAbsent(
+                        TeachersBrowser.class, _ -> new TeachersBrowser(), TeachersBrowser.class)
+                .browser;
     }
 
     private static Path place() {

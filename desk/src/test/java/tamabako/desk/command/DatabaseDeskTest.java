@@ -11,8 +11,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import tamabako.desk.BookServer;
-import tamabako.desk.Tamabako;
 import tamabako.records.ClassBook;
 import tamabako.records.Database;
 import tamabako.records.demo.DemoClass;
@@ -42,27 +39,11 @@ class DatabaseDeskTest {
         server.close();
     }
 
-    private static Process desk(String... options) throws IOException {
-        List<String> command =
-                new ArrayList<>(
-                        List.of(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "--enable-native-access=ALL-UNNAMED",
-                                "-XX:TieredStopAtLevel=1",
-                                "-Duser.language=en",
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Tamabako.class.getName(),
-                                "desk"));
-        command.addAll(List.of(options));
-        return new ProcessBuilder(command).redirectErrorStream(true).start();
-    }
-
     @Test
     void theDeskBeginsABookInTheDatabaseAndFindsItAgain() throws IOException, InterruptedException {
         String address = server.make("lessons");
         for (int start = 0; start < 2; start++) {
-            Process desk = desk("--database", address);
+            Process desk = DeskProgram.start("--database", address);
             String line = String.valueOf(desk.inputReader().readLine());
             assertThat(line)
                     .matches("The desk is open at http://localhost:\\d+/ .*")
@@ -86,7 +67,7 @@ class DatabaseDeskTest {
 
     @Test
     void aDatabaseThatDoesNotAnswerIsTold() throws IOException, InterruptedException {
-        Process desk = desk("--database", "postgresql://localhost:1/lessons");
+        Process desk = DeskProgram.start("--database", "postgresql://localhost:1/lessons");
         assertThat(String.valueOf(desk.inputReader().readLine()))
                 .contains("The desk was not opened", "No database answers");
         assertThat(desk.waitFor(30, TimeUnit.SECONDS)).isTrue();

@@ -13,34 +13,15 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tamabako.desk.Tamabako;
 import tamabako.desk.account.Visit;
 
 /// The desk as a program of its own, started and stopped as a teacher does.
 class DeskCommandTest {
 
     @TempDir private Path folder;
-
-    private Process start(String... options) throws IOException {
-        List<String> command =
-                new ArrayList<>(
-                        List.of(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "--enable-native-access=ALL-UNNAMED",
-                                "-XX:TieredStopAtLevel=1",
-                                "-Duser.language=en",
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Tamabako.class.getName(),
-                                "desk"));
-        command.addAll(List.of(options));
-        return new ProcessBuilder(command).redirectErrorStream(true).start();
-    }
 
     private static String firstLine(Process desk) throws IOException {
         BufferedReader out = desk.inputReader();
@@ -50,7 +31,7 @@ class DeskCommandTest {
     @Test
     void itPrintsItsAddressServesAndStopsWhenTold() throws IOException, InterruptedException {
         Path data = folder.resolve("lessons");
-        Process desk = start("--data", data.toString(), "--no-password");
+        Process desk = DeskProgram.start("--data", data.toString(), "--no-password");
         BufferedReader out = desk.inputReader();
         String line = String.valueOf(out.readLine());
         assertThat(line).matches("The desk is open at http://localhost:\\d+/ .*");
@@ -72,7 +53,7 @@ class DeskCommandTest {
 
     @Test
     void aNewDeskThatOthersReachPrintsACodeAndAsksForIt() throws IOException {
-        Process desk = start("--data", folder.toString(), "--address", "0.0.0.0");
+        Process desk = DeskProgram.start("--data", folder.toString(), "--address", "0.0.0.0");
         try (BufferedReader out = desk.inputReader()) {
             String address = String.valueOf(out.readLine()).replaceFirst(".*(http://\\S+).*", "$1");
             String code = String.valueOf(out.readLine());
@@ -92,7 +73,9 @@ class DeskCommandTest {
 
     @Test
     void withoutAPasswordOnlyThisComputerMayBeLetIn() throws IOException, InterruptedException {
-        Process desk = start("--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
+        Process desk =
+                DeskProgram.start(
+                        "--data", folder.toString(), "--address", "0.0.0.0", "--no-password");
         assertThat(firstLine(desk)).contains("only this computer", "0.0.0.0", "--no-password");
         assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
@@ -104,7 +87,7 @@ class DeskCommandTest {
             throws IOException, InterruptedException {
         Path data = folder.resolve("data");
         Process desk =
-                start(
+                DeskProgram.start(
                         "--data",
                         data.toString(),
                         "--certificate",
@@ -120,10 +103,10 @@ class DeskCommandTest {
             throws IOException, InterruptedException {
         Path file = folder.resolve("desk.p12");
         Files.write(file, new byte[] {0x30, 0x03, 0x02, 0x01, 0x03});
-        assertThat(firstLine(start("--certificate", file.toString())))
+        assertThat(firstLine(DeskProgram.start("--certificate", file.toString())))
                 .contains("is locked with a password", "TAMABAKO_CERTIFICATE_PASSWORD");
         String other = folder.resolve("other.key").toString();
-        assertThat(firstLine(start("--certificate", file.toString(), "--key", other)))
+        assertThat(firstLine(DeskProgram.start("--certificate", file.toString(), "--key", other)))
                 .contains("Leave --key out");
         Path word = folder.resolve("word.txt");
         assertThat(passwordFrom(word, file)).contains("word.txt cannot be read");
@@ -133,7 +116,7 @@ class DeskCommandTest {
 
     private String passwordFrom(Path word, Path file) throws IOException {
         return firstLine(
-                start(
+                DeskProgram.start(
                         "--certificate",
                         file.toString(),
                         "--certificate-password-file",
@@ -144,7 +127,7 @@ class DeskCommandTest {
     void aPortThatIsTakenIsTold() throws IOException, InterruptedException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());
-            Process desk = start("--data", folder.toString(), "--port", port);
+            Process desk = DeskProgram.start("--data", folder.toString(), "--port", port);
             assertThat(firstLine(desk)).contains("Port " + port + " is taken");
             assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
             assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);
@@ -155,7 +138,7 @@ class DeskCommandTest {
     void aFileThatIsNoClassBookIsToldAndLeftAlone() throws IOException, InterruptedException {
         Path file = folder.resolve("classbook.sqlite");
         Files.writeString(file, "shopping list");
-        Process desk = start("--data", folder.toString());
+        Process desk = DeskProgram.start("--data", folder.toString());
         assertThat(firstLine(desk)).contains("The desk was not opened", "classbook.sqlite");
         assertThat(desk.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(desk.exitValue()).isEqualTo(Exit.COULD_NOT_RUN);

@@ -95,7 +95,11 @@ class ExamPagesTest {
     }
 
     private static ExamOutcome outcome(
-            String ladder, String grade, Came came, Optional<String> rank, Map<String, Integer> of) {
+            String ladder,
+            String grade,
+            Came came,
+            Optional<String> rank,
+            Map<String, Integer> of) {
         return new ExamOutcome(DAY, ladder, grade, came, rank, of);
     }
 
@@ -129,15 +133,15 @@ class ExamPagesTest {
         StringBuilder points = new StringBuilder();
         var dan = Ladders.ladder("dan-six-sections").orElseThrow().grade("dan").orElseThrow();
         dan.sections()
-                .forEach(section ->
-                        points.append("&points-BEN-%s=125".formatted(section.id())));
+                .forEach(section -> points.append("&points-BEN-%s=125".formatted(section.id())));
 
         assertThat(post("/book/groups/TUE/exams", DAN + "&came-AOI=rank:3" + points).statusCode())
                 .isEqualTo(303);
 
         assertThat(of("AOI"))
                 .extracting(ExamOutcome::came, ExamOutcome::rank)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(Came.PASSED, Optional.of("3")));
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(Came.PASSED, Optional.of("3")));
         assertThat(dan.pass()).isInstanceOf(Pass.ByScore.class);
         assertThat(of("BEN")).extracting(ExamOutcome::rank).containsExactly(Optional.of("2"));
         String shown = send(at("/book/pupils/AOI/exams?" + DAN)).body();

@@ -60,8 +60,7 @@ class SatPaperTest {
 
         assertThat(came(paper, work(paper, all, 0, time))).contains(Came.PASSED);
         assertThat(came(paper, work(paper, 2, 0, time))).contains(Came.NOT_PASSED);
-        ExamOutcome outcome =
-                SatPaper.outcome(paper, work(paper, all, 0, time), DAY).orElseThrow();
+        ExamOutcome outcome = SatPaper.outcome(paper, work(paper, all, 0, time), DAY).orElseThrow();
         assertThat(outcome.points().values().stream().mapToInt(Integer::intValue).sum())
                 .isEqualTo(paper.grade().fullMarks());
         assertThat(outcome.grade()).isEqualTo("3");

@@ -110,10 +110,7 @@ class LaterTest {
                                 ask(new RoomCommand.AskTakeOver(1, "other")),
                                 ask(new RoomCommand.TimeUp(10_000))))
                 .containsOnly(Decision.refuse(Refusal.CLOSED));
-        assertThat(
-                        ask(
-                                new RoomCommand.Answer(
-                                        1, "stranger", 2, 6, 0, "1", false, 9_000)))
+        assertThat(ask(new RoomCommand.Answer(1, "stranger", 2, 6, 0, "1", false, 9_000)))
                 .isEqualTo(Decision.refuse(Refusal.NOT_YOURS));
         ask(new RoomCommand.AdmitLate(1));
         assertThat(room.waits()).isFalse();

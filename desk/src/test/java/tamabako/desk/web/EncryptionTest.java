@@ -123,7 +123,9 @@ class EncryptionTest {
     @Test
     void pagesComeByHttpsWithAPkcs12File() throws Exception {
         List<Route> routes =
-                List.of(Route.get("/say", request -> Reply.json("" + request.caller().encrypted())));
+                List.of(
+                        Route.get(
+                                "/say", request -> Reply.json("" + request.caller().encrypted())));
         try (DeskServer desk =
                         DeskServer.start(
                                 InetAddress.getLoopbackAddress(),
@@ -282,7 +284,11 @@ class EncryptionTest {
         byte[] whole = Files.readAllBytes(folder.resolve("RSA.p12"));
         Files.write(folder.resolve("cut.p12"), Arrays.copyOf(whole, whole.length / 2));
         assertBad("cut.p12", WORD, "is cut off, damaged, or no PKCS#12 file");
-        p12("mixed.p12", WORD, store("EC").getKey("desk", WORD), store("RSA").getCertificate("desk"));
+        p12(
+                "mixed.p12",
+                WORD,
+                store("EC").getKey("desk", WORD),
+                store("RSA").getCertificate("desk"));
         assertBad("mixed.p12", WORD, "does not belong to the certificate");
         KeyStore keyless = empty();
         keyless.setCertificateEntry("desk", store("EC").getCertificate("desk"));

@@ -33,8 +33,7 @@ final class Deciding {
     void keep(RoomLog log, KeptWork work) {
         boolean isAsked = wishes.stream().anyMatch(wish -> wish.command().isPresent());
         boolean isOpen =
-                !isGone()
-                        && (isAsked ? log.lock(state.id()) : log.find(state.id()).isPresent());
+                !isGone() && (isAsked ? log.lock(state.id()) : log.find(state.id()).isPresent());
         if (!isOpen) {
             gone();
             return;

@@ -19,8 +19,8 @@ import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tamabako.desk.book.PupilTraces;
-import tamabako.desk.room.JoinCode;
 import tamabako.desk.room.Doors;
+import tamabako.desk.room.JoinCode;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Setup;
@@ -104,7 +104,8 @@ public final class Rooms implements PupilTraces, AutoCloseable {
 
     /// The room of that identity, if it is open, or closed and still kept.
     public Optional<RoomState> findKept(String id) {
-        return room(id).map(OpenRoom::state).filter(state -> !(state.doors() instanceof Doors.Gone));
+        return room(id).map(OpenRoom::state)
+                .filter(state -> !(state.doors() instanceof Doors.Gone));
     }
 
     /// The open room that is joined by that code.
@@ -164,9 +165,9 @@ public final class Rooms implements PupilTraces, AutoCloseable {
         }
     }
 
-    /// Takes everything of a pupil out of the rooms: the name among those who are expected,
-    /// the seat, and what it answered, also where it was written down before. The other programs
-    /// over the same database do the same as soon as they hear of it.
+    /// Takes everything of a pupil out of the rooms: the name among those who are expected, the
+    /// seat, and what it answered, also where it was written down before. The other programs over
+    /// the same database do the same as soon as they hear of it.
     @Override
     public void erase(String pupilId) {
         kept().toList().forEach(room -> ask(room.id(), new RoomCommand.Forget(pupilId)));

@@ -2,136 +2,39 @@ package tamabako.desk.room.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.InetAddress;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tamabako.desk.room.Expected;
 import tamabako.desk.room.Lesson;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Seat;
-import tamabako.desk.room.Setup;
-import tamabako.desk.room.journal.Rooms;
-import tamabako.desk.room.live.Live;
-import tamabako.desk.web.Access;
-import tamabako.desk.web.Caller;
-import tamabako.desk.web.DeskServer;
-import tamabako.desk.web.Door;
-import tamabako.desk.web.Reply;
-import tamabako.desk.web.Verb;
-import tamabako.desk.web.Who;
-import tamabako.problems.Sheet;
-import tamabako.records.ClassBook;
-import tamabako.records.KeptSheet;
 
 /// What pupils and strangers may not do, tried over HTTP by hand.
 class RoomRefusalsTest {
 
-    /// Everybody who comes is a stranger.
-    static final Door STRANGERS =
-            new Door() {
-                @Override
-                public Who who(Caller caller) {
-                    return new Who.Nobody();
-                }
-
-                @Override
-                public Optional<Reply> turnAway(Who who, Access access, Verb verb, String here) {
-                    return who.may(access)
-                            ? Optional.empty()
-                            : Optional.of(Reply.trouble(403, "origin"));
-                }
-            };
-
-    @TempDir private Path folder = Path.of("");
-
-    private final AtomicReference<Instant> now =
-            new AtomicReference<>(Instant.parse("2026-04-14T07:00:00Z"));
-    private final InstantSource clock = now::get;
-
-    private Parts parts = Parts.NONE;
-
-    private record Parts(ClassBook book, Rooms rooms, Live live, DeskServer server) {
-        @SuppressWarnings("NullAway") // replaced before every test
-        static final Parts NONE = new Parts(null, null, null, null);
-    }
-
-    @BeforeEach
-    void open() {
-        ClassBook book = ClassBook.open(folder.resolve("book.sqlite"));
-        Sheet sheet = new Sheet("SHEET", "Sheet", Lesson.problems(3));
-        book.sheets().keep(new KeptSheet(sheet, clock.instant(), false));
-        Rooms rooms = new Rooms(book, clock);
-        Live live = new Live(rooms, clock);
-        DeskServer server =
-                DeskServer.start(
-                        InetAddress.getLoopbackAddress(),
-                        0,
-                        List.of(new RoomPages(book, rooms, live, clock)),
-                        STRANGERS);
-        parts = new Parts(book, rooms, live, server);
-    }
-
-    @AfterEach
-    void close() {
-        parts.live().close();
-        parts.server().close();
-        parts.rooms().close();
-        parts.book().close();
-    }
+    @RegisterExtension final RoomDesk desk = new RoomDesk();
 
     private RoomState room(int most, String pin) {
-        return parts.rooms()
-                .open(
-                        new Setup(
-                                "Lesson",
-                                List.of(
-                                        Lesson.round(
-                                                "SHEET", 3, Optional.of(Duration.ofMinutes(1)))),
-                                List.of(new Expected("PUPIL", "葵", "ja", 0, pin, false)),
-                                true,
-                                true,
-                                most));
-    }
-
-    private RoomState state(RoomState room) {
-        return parts.rooms().find(room.id()).orElseThrow();
-    }
-
-    private Tablet tablet() {
-        return new Tablet(parts.server().url());
-    }
-
-    private Tablet sit(RoomState room, String name) {
-        Tablet tablet = tablet();
-        assertThat(tablet.post("/join/" + room.code(), "alias", name).statusCode()).isEqualTo(303);
-        assertThat(tablet.get(tablet.seat).statusCode()).isEqualTo(200);
-        return tablet;
+        return desk.room(
+                Lesson.round("SHEET", 3, Optional.of(Duration.ofMinutes(1))),
+                new Expected("PUPIL", "葵", "ja", 0, pin, false),
+                most);
     }
 
     private void start(RoomState room) {
-        parts.rooms().ask(room.id(), new RoomCommand.Start(clock.millis()));
-    }
-
-    private void pass(Duration time) {
-        now.updateAndGet(before -> before.plus(time));
+        desk.ask(room, new RoomCommand.Start(desk.millis()));
     }
 
     @Test
     void guessesOfJoinCodesAreStoppedAndTheRoomGoesOn() {
         RoomState room = room(5, "");
-        Tablet seated = sit(room, "Mei");
-        Tablet guesser = tablet();
+        Tablet seated = desk.sit(room, "Mei");
+        Tablet guesser = desk.tablet();
         for (int i = 0; i < 30; i++) {
             HttpResponse<String> wrong = guesser.post("/join", "code", "22222" + (char) ('A' + i));
             assertThat(wrong.statusCode()).isEqualTo(404);
@@ -142,14 +45,14 @@ class RoomRefusalsTest {
         assertThat(guesser.post("/join/" + room.code(), "alias", "x").statusCode()).isEqualTo(429);
         start(room);
         assertThat(seated.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
-        pass(Duration.ofSeconds(61));
+        desk.pass(Duration.ofSeconds(61));
         assertThat(guesser.get("/join/" + room.code()).statusCode()).isEqualTo(200);
     }
 
     @Test
     void guessesOfPinsAreStopped() {
         RoomState room = room(5, "4711");
-        Tablet guesser = tablet();
+        Tablet guesser = desk.tablet();
         String sit = "/join/" + room.code();
         for (int i = 0; i < 5; i++) {
             HttpResponse<String> wrong = guesser.post(sit, "pupil", "PUPIL", "pin", "000" + i);
@@ -159,16 +62,16 @@ class RoomRefusalsTest {
         assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode()).isEqualTo(429);
         assertThat(guesser.post(sit + "/move", "pupil", "PUPIL", "pin", "4711").statusCode())
                 .isEqualTo(429);
-        assertThat(state(room).seats().count()).isZero();
-        pass(Duration.ofSeconds(61));
+        assertThat(desk.state(room).seats().count()).isZero();
+        desk.pass(Duration.ofSeconds(61));
         assertThat(guesser.post(sit, "pupil", "PUPIL", "pin", "4711").statusCode()).isEqualTo(303);
     }
 
     @Test
     void nobodyWritesForAnotherSeat() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
-        Tablet ren = sit(room, "Ren");
+        Tablet mei = desk.sit(room, "Mei");
+        Tablet ren = desk.sit(room, "Ren");
         start(room);
         ren.cookie = ren.cookie.replace("seat=2.", "seat=1.");
         assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
@@ -180,45 +83,45 @@ class RoomRefusalsTest {
         assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
         ren.cookie = "seat=1." + "A".repeat(43);
         assertThat(ren.answer(1, 1, "0", "46").statusCode()).isEqualTo(403);
-        assertThat(state(room).seats().all().mapToLong(Seat::written).sum()).isZero();
+        assertThat(desk.state(room).seats().all().mapToLong(Seat::written).sum()).isZero();
         assertThat(mei.answer(1, 1, "0", "46").statusCode()).isEqualTo(200);
     }
 
     @Test
     void replayedAnswersChangeNothing() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
         assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"taken\":1");
-        RoomState once = state(room);
+        RoomState once = desk.state(room);
         assertThat(mei.answer(1, 1, "0", "46").body()).contains("\"taken\":1");
         assertThat(mei.answer(1, 1, "0", "999").body()).contains("\"taken\":1");
         assertThat(mei.answer(1, 1, "end", "").body()).contains("\"taken\":1");
-        assertThat(state(room)).isEqualTo(once);
+        assertThat(desk.state(room)).isEqualTo(once);
         assertThat(mei.answer(3, 1, "1", "47").body()).contains("\"refused\":\"gap\"");
-        assertThat(state(room)).isEqualTo(once);
+        assertThat(desk.state(room)).isEqualTo(once);
     }
 
     @Test
     void lateAnswersAreRefusedAndLetInByTheTeacherOnce() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
-        pass(Duration.ofSeconds(64));
+        desk.pass(Duration.ofSeconds(64));
         HttpResponse<String> late = mei.answer(1, 1, "0", "46");
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("\"taken\":1").contains("\"refused\":\"late\"");
         assertThat(mei.answer(1, 1, "0", "999").statusCode()).isEqualTo(200);
-        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
-        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
+        assertThat(desk.seat(room, 1).written()).isZero();
+        desk.ask(room, new RoomCommand.AdmitLate(1));
         assertThat(mei.answer(1, 1, "0", "999").statusCode()).isEqualTo(200);
-        assertThat(state(room).seats().find(1).orElseThrow().right()).isEqualTo(1);
+        assertThat(desk.seat(room, 1).right()).isEqualTo(1);
     }
 
     @Test
     void aPupilMarksNothingAndPressesNoButtonOfTheTeacher() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
         HttpResponse<String> marked =
                 mei.post(
@@ -265,14 +168,14 @@ class RoomRefusalsTest {
         for (String page : List.of("", "/part", "/board", "/board/part", "/stream", "/pins")) {
             assertThat(mei.get("/room/" + room.id() + page).statusCode()).as(page).isEqualTo(403);
         }
-        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
-        assertThat(state(room).marksShown()).isFalse();
+        assertThat(desk.seat(room, 1).written()).isZero();
+        assertThat(desk.state(room).marksShown()).isFalse();
     }
 
     @Test
     void problemsAreSeenWhenTheRoundBeginsAndAnswersNever() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         assertThat(mei.get(mei.seat + "/problems").statusCode()).isEqualTo(409);
         start(room);
         HttpResponse<String> problems = mei.get(mei.seat + "/problems");
@@ -292,34 +195,34 @@ class RoomRefusalsTest {
     @Test
     void aFullRoomAWrongNameAndAClosedRoomAreToldPlainly() {
         RoomState room = room(1, "");
-        Tablet mei = sit(room, "Mei");
-        HttpResponse<String> full = tablet().post("/join/" + room.code(), "alias", "Ren");
+        Tablet mei = desk.sit(room, "Mei");
+        HttpResponse<String> full = desk.tablet().post("/join/" + room.code(), "alias", "Ren");
         assertThat(full.statusCode()).isEqualTo(409);
         assertThat(full.body())
                 .contains("The room is full.")
                 .contains("a seat that nobody uses can be taken away")
                 .contains("href=\"/join/" + room.code());
-        HttpResponse<String> blank = tablet().post("/join/" + room.code(), "alias", "  ");
+        HttpResponse<String> blank = desk.tablet().post("/join/" + room.code(), "alias", "  ");
         assertThat(blank.statusCode()).isEqualTo(400);
         assertThat(blank.body()).contains("Type 1 to 24 letters");
-        HttpResponse<String> noName = tablet().post("/join/" + room.code(), "pupil", "OTHER");
+        HttpResponse<String> noName = desk.tablet().post("/join/" + room.code(), "pupil", "OTHER");
         assertThat(noName.statusCode()).isEqualTo(400);
-        parts.rooms().ask(room.id(), new RoomCommand.Close(clock.millis()));
+        desk.ask(room, new RoomCommand.Close(desk.millis()));
         HttpResponse<String> closed = mei.get(mei.seat);
         assertThat(closed.body()).contains("\"phase\":\"closed\"").contains("href=\"/join");
         HttpResponse<String> problems = mei.get(mei.seat + "/problems");
         assertThat(problems.statusCode()).isEqualTo(409);
         assertThat(problems.body()).contains("The room is closed.").contains("href=\"/join");
-        assertThat(tablet().get("/join/" + room.code()).statusCode()).isEqualTo(404);
+        assertThat(desk.tablet().get("/join/" + room.code()).statusCode()).isEqualTo(404);
     }
 
     @Test
     void aSecondTabletAsksAndGoesOnAfterAYes() {
         RoomState room = room(5, "");
-        Tablet first = sit(room, "Mei");
+        Tablet first = desk.sit(room, "Mei");
         start(room);
         first.answer(1, 1, "0", "46");
-        Tablet second = tablet();
+        Tablet second = desk.tablet();
         HttpResponse<String> taken = second.post("/join/" + room.code(), "alias", "mei");
         assertThat(taken.statusCode()).isEqualTo(409);
         assertThat(taken.body()).contains("Somebody sits there").contains("go on here");
@@ -339,28 +242,28 @@ class RoomRefusalsTest {
         HttpResponse<String> old = first.get(first.seat);
         assertThat(old.statusCode()).isEqualTo(409);
         assertThat(old.body()).contains("Your seat went on to another tablet.");
-        assertThat(state(room).seats().find(1).orElseThrow().right()).isEqualTo(2);
+        assertThat(desk.seat(room, 1).right()).isEqualTo(2);
     }
 
     @Test
     void anAnswerToTheRoundBeforeIsKeptForTheTeacherOnce() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
-        parts.rooms().ask(room.id(), new RoomCommand.Repeat(clock.millis()));
+        desk.ask(room, new RoomCommand.Repeat(desk.millis()));
         start(room);
         for (int i = 0; i < 2; i++) {
             HttpResponse<String> later = mei.answer(1, 1, "0", "46");
             assertThat(later.statusCode()).isEqualTo(200);
             assertThat(later.body()).contains("\"taken\":1").contains("\"run\":2");
         }
-        Seat seat = state(room).seats().find(1).orElseThrow();
+        Seat seat = desk.seat(room, 1);
         assertThat(seat.later()).hasSize(1);
         assertThat(seat.written()).isZero();
-        assertThat(parts.book().work().latest(5)).isEmpty();
-        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
-        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
-        assertThat(parts.book().work().latest(5))
+        assertThat(desk.book().work().latest(5)).isEmpty();
+        desk.ask(room, new RoomCommand.AdmitLate(1));
+        desk.ask(room, new RoomCommand.AdmitLate(1));
+        assertThat(desk.book().work().latest(5))
                 .singleElement()
                 .satisfies(work -> {
                     assertThat(work.sheetId()).isEqualTo("SHEET");
@@ -368,28 +271,28 @@ class RoomRefusalsTest {
                             .extracting(answer -> answer.written() + " " + answer.mark())
                             .containsExactly("46 right", " empty", " empty");
                 });
-        assertThat(state(room).seats().find(1).orElseThrow().later()).isEmpty();
+        assertThat(desk.seat(room, 1).later()).isEmpty();
     }
 
     @Test
     void aTabletThatWasAwayWhenTheRoomWasClosedHandsInForTheTeacherToDecide() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
-        Tablet ren = sit(room, "Ren");
+        Tablet mei = desk.sit(room, "Mei");
+        Tablet ren = desk.sit(room, "Ren");
         start(room);
-        parts.rooms().ask(room.id(), new RoomCommand.Close(clock.millis()));
-        pass(Duration.ofMinutes(20));
+        desk.ask(room, new RoomCommand.Close(desk.millis()));
+        desk.pass(Duration.ofMinutes(20));
         HttpResponse<String> late = mei.answer(1, 1, "0", "46");
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("\"taken\":1").contains("\"refused\":\"late\"");
         ren.cookie = ren.cookie.replace("seat=2.", "seat=1.");
         assertThat(ren.answer(2, 1, "0", "1").statusCode()).isEqualTo(403);
-        assertThat(parts.book().work().latest(5)).isEmpty();
+        assertThat(desk.book().work().latest(5)).isEmpty();
         assertThat(mei.get("/room/" + room.id() + "/late").statusCode()).isEqualTo(403);
-        assertThat(parts.rooms().waiting()).extracting(RoomState::id).containsExactly(room.id());
-        parts.rooms().ask(room.id(), new RoomCommand.AdmitLate(1));
-        assertThat(parts.rooms().waiting()).isEmpty();
-        assertThat(parts.book().work().latest(5))
+        assertThat(desk.rooms().waiting()).extracting(RoomState::id).containsExactly(room.id());
+        desk.ask(room, new RoomCommand.AdmitLate(1));
+        assertThat(desk.rooms().waiting()).isEmpty();
+        assertThat(desk.book().work().latest(5))
                 .singleElement()
                 .satisfies(work -> assertThat(work.right()).isEqualTo(1));
     }
@@ -397,7 +300,7 @@ class RoomRefusalsTest {
     @Test
     void aPageOfARoundThatNeverWasIsToldSo() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
         HttpResponse<String> stale = mei.answer(1, 2, "0", "46");
         assertThat(stale.statusCode()).isEqualTo(409);
@@ -407,20 +310,20 @@ class RoomRefusalsTest {
     @Test
     void brokenMessagesAreRefused() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "Mei");
+        Tablet mei = desk.sit(room, "Mei");
         start(room);
         assertThat(mei.post(mei.seat + "/answers").statusCode()).isEqualTo(400);
         assertThat(mei.answer(-1, 1, "0", "46").statusCode()).isEqualTo(400);
         assertThat(mei.answer(1, 1, "x", "46").statusCode()).isEqualTo(400);
         assertThat(mei.answer(1, 1, "3", "46").body()).contains("no-answer");
         assertThat(mei.answer(1, 1, "0", "4".repeat(41)).body()).contains("no-answer");
-        assertThat(state(room).seats().find(1).orElseThrow().written()).isZero();
+        assertThat(desk.seat(room, 1).written()).isZero();
     }
 
     @Test
     void aNameIsWrittenOutAndNeverRun() {
         RoomState room = room(5, "");
-        Tablet mei = sit(room, "<i>\"'&Mei");
+        Tablet mei = desk.sit(room, "<i>\"'&Mei");
         assertThat(mei.get(mei.seat).body())
                 .doesNotContain("<i>\"'")
                 .contains("&lt;i&gt;")
