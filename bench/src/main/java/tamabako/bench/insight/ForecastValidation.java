@@ -136,7 +136,7 @@ public final class ForecastValidation {
     }
 
     /// The complementary error function (Numerical Recipes' rational form, 1.2e-7).
-    private static double erfc(double x) {
+    static double erfc(double x) {
         double z = Math.abs(x);
         double t = 1 / (1 + 0.5 * z);
         double[] c = {

@@ -21,7 +21,13 @@ final class Applying {
             case RoomEvent.Renamed(int seat, String name) ->
                     room.with(seats.change(seat, one -> one.named(name)));
             case RoomEvent.ExtraTimeGiven(int seat, int percent) ->
-                    room.with(seats.change(seat, one -> one.withExtraTime(percent)));
+                    room.with(
+                            seats.change(
+                                    seat, one -> one.with(new Seat.Aid(percent, one.way()))));
+            case RoomEvent.WayGiven(int seat, Way way) ->
+                    room.with(
+                            seats.change(
+                                    seat, one -> one.with(new Seat.Aid(one.extraTime(), way))));
             case RoomEvent.TakeOverAsked(int seat, String key) ->
                     room.with(seats.change(seat, one -> one.with(asked(one.keys(), key))));
             case RoomEvent.TakenOver(int seat) ->
@@ -32,6 +38,9 @@ final class Applying {
             case RoomEvent.TimeAdded(long more) -> room.with(room.now().withAdded(more));
             case RoomEvent.Ended(long at) -> in(room, new Phase.Ended(at, room.phase().worked(at)));
             case RoomEvent.Turned(Turn turn) -> room.with(room.now().with(turn));
+            case RoomEvent.RowSaid(int rows) -> room.with(room.now().withSaid(rows));
+            case RoomEvent.HandsRaised(int problem, int hands) ->
+                    room.with(room.now().with(room.hands().with(problem, hands)));
             case RoomEvent.Ran(int seat, int problem, boolean exact) ->
                     room.with(seats.change(seat, one -> one.ran(problem, exact)));
             case RoomEvent.RoundSet(int round) -> room.before(round);

@@ -47,6 +47,7 @@ public final class Forgetting {
             case RoomEvent.Joined joined -> new RoomEvent.Joined(joined.seat(), "", "", "", 0);
             case RoomEvent.Renamed(int seat, _) -> new RoomEvent.Renamed(seat, "");
             case RoomEvent.ExtraTimeGiven(int seat, _) -> new RoomEvent.ExtraTimeGiven(seat, 0);
+            case RoomEvent.WayGiven(int seat, _) -> new RoomEvent.WayGiven(seat, Way.CLASS);
             case RoomEvent.TakeOverAsked(int seat, _) -> new RoomEvent.TakeOverAsked(seat, "");
             case RoomEvent.Answered answered ->
                     new RoomEvent.Passed(answered.seat(), answered.number());

@@ -67,6 +67,19 @@ public sealed interface RoomCommand {
     /// Give a seat so much more time than the others, per cent.
     record GiveExtraTime(int seat, int percent) implements OfTeacher {}
 
+    /// Let the numbers of a call or a showing reach a seat in another way.
+    record GiveWay(int seat, Way way) implements OfTeacher {}
+
+    /// So many rows of a problem were said.
+    ///
+    /// @param problem from 0
+    record SayRow(int problem, int rows) implements OfTeacher {}
+
+    /// So many hands of pupils without a tablet were raised at a problem.
+    ///
+    /// @param problem from 0, or [Hands#BEGAN]
+    record CountHands(int problem, int hands) implements OfTeacher {}
+
     /// Let a seat move to the tablet that asks, or not.
     record LetMove(int seat, boolean yes) implements OfTeacher {}
 

@@ -35,6 +35,9 @@ public sealed interface RoomEvent {
     /// A seat may take longer, per cent.
     record ExtraTimeGiven(int seat, int percent) implements OfSeat {}
 
+    /// The numbers of a call or a showing reach a seat in another way.
+    record WayGiven(int seat, Way way) implements OfSeat {}
+
     /// Another tablet would like to go on with a seat; a blank key takes the wish back.
     record TakeOverAsked(int seat, String key) implements OfSeat {}
 
@@ -80,6 +83,12 @@ public sealed interface RoomEvent {
 
     /// Another problem is on, or the one that is on is further.
     record Turned(Turn turn) implements RoomEvent {}
+
+    /// So many rows of the problem that is on were said.
+    record RowSaid(int rows) implements RoomEvent {}
+
+    /// The teacher counted raised hands at a problem; see [Hands].
+    record HandsRaised(int problem, int hands) implements RoomEvent {}
 
     /// A tablet showed a problem, exactly or badly.
     record Ran(int seat, int problem, boolean exact) implements OfSeat {}

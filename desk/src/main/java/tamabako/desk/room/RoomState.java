@@ -99,6 +99,16 @@ public record RoomState(
         return now.turn();
     }
 
+    /// How many rows of the problem that is on were said, where it is called.
+    public int said() {
+        return now.said();
+    }
+
+    /// The raised hands that were counted in this run.
+    public Hands hands() {
+        return now.hands();
+    }
+
     /// The round that goes on or is about to begin.
     public Round current() {
         return setup.rounds().get(now.round());

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /// @param name as the class sees it
 /// @param pupil the identity in the class book; blank for an alias
 /// @param keys whose tablet it is
-/// @param extraTime how much longer than the others, per cent
+/// @param aid what makes it easier for the pupil to take part
 /// @param removed whether the teacher took the seat away
 /// @param taken the number of the last message that was taken from it
 /// @param doing what it did in the round that goes on
@@ -22,7 +22,7 @@ public record Seat(
         String name,
         String pupil,
         Keys keys,
-        int extraTime,
+        Aid aid,
         boolean removed,
         int taken,
         Doing doing,
@@ -44,6 +44,12 @@ public record Seat(
             this(key, "", "");
         }
     }
+
+    /// What makes it easier for a pupil to take part.
+    ///
+    /// @param extraTime how much longer than the others, per cent
+    /// @param way how the numbers of a call or a showing reach the pupil
+    public record Aid(int extraTime, Way way) {}
 
     /// What a seat did in one run of a round.
     ///
@@ -79,7 +85,7 @@ public record Seat(
                 joined.name(),
                 joined.pupil(),
                 new Keys(joined.key()),
-                joined.extraTime(),
+                new Aid(joined.extraTime(), Way.CLASS),
                 false,
                 0,
                 Doing.nothing(answers),
@@ -89,6 +95,16 @@ public record Seat(
     /// The answers to the round that goes on, in its order.
     public List<Answered> answers() {
         return doing.answers();
+    }
+
+    /// How much longer than the others, per cent.
+    public int extraTime() {
+        return aid.extraTime();
+    }
+
+    /// How the numbers of a call or a showing reach the pupil.
+    public Way way() {
+        return aid.way();
     }
 
     /// How long the round was worked when the last answer came, in milliseconds.
@@ -112,33 +128,33 @@ public record Seat(
     }
 
     Seat named(String other) {
-        return new Seat(number, other, pupil, keys, extraTime, removed, taken, doing, later);
+        return new Seat(number, other, pupil, keys, aid, removed, taken, doing, later);
     }
 
     Seat with(Keys other) {
-        return new Seat(number, name, pupil, other, extraTime, removed, taken, doing, later);
+        return new Seat(number, name, pupil, other, aid, removed, taken, doing, later);
     }
 
-    Seat withExtraTime(int percent) {
-        return new Seat(number, name, pupil, keys, percent, removed, taken, doing, later);
+    Seat with(Aid other) {
+        return new Seat(number, name, pupil, keys, other, removed, taken, doing, later);
     }
 
     Seat gone() {
-        return new Seat(number, name, pupil, keys, extraTime, true, taken, doing, later);
+        return new Seat(number, name, pupil, keys, aid, true, taken, doing, later);
     }
 
     /// The same seat, whose last message had that number.
     Seat passed(int message) {
-        return new Seat(number, name, pupil, keys, extraTime, removed, message, doing, later);
+        return new Seat(number, name, pupil, keys, aid, removed, message, doing, later);
     }
 
     Seat with(List<Later> others) {
-        return new Seat(number, name, pupil, keys, extraTime, removed, taken, doing, others);
+        return new Seat(number, name, pupil, keys, aid, removed, taken, doing, others);
     }
 
     private Seat doing(UnaryOperator<Doing> change) {
         return new Seat(
-                number, name, pupil, keys, extraTime, removed, taken, change.apply(doing), later);
+                number, name, pupil, keys, aid, removed, taken, change.apply(doing), later);
     }
 
     Seat with(RoomEvent.Answered answered) {
@@ -186,7 +202,7 @@ public record Seat(
                 "",
                 "",
                 new Keys(""),
-                0,
+                new Aid(0, Way.CLASS),
                 true,
                 taken,
                 Doing.nothing(answers().size()),

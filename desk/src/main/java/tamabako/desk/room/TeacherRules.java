@@ -44,6 +44,10 @@ record TeacherRules(RoomState room) {
                                     () ->
                                             Decision.accept(
                                                     new RoomEvent.ExtraTimeGiven(seat, percent)));
+            case RoomCommand.GiveWay(int seat, Way way) ->
+                    present(seat, () -> Decision.accept(new RoomEvent.WayGiven(seat, way)));
+            case RoomCommand.SayRow row -> new TurnRules(room).decide(row);
+            case RoomCommand.CountHands hands -> new TurnRules(room).decide(hands);
             case RoomCommand.LetMove(int seat, boolean yes) ->
                     present(seat, () -> TakeOver.decide(room, seat, yes));
             case RoomCommand.AdmitLate(int seat) ->

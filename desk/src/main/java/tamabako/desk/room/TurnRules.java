@@ -16,6 +16,35 @@ record TurnRules(RoomState room) {
                 : step(wish.move(), wish.problem(), wish.at());
     }
 
+    /// Rows are said in their order; one that is said again is known.
+    Decision decide(RoomCommand.SayRow row) {
+        boolean isOn =
+                room.current().activity() instanceof Activity.Called called
+                        && row.problem() == room.turn().problem()
+                        && row.problem() >= 0
+                        && row.rows() <= called.columns().get(row.problem()).rows().size()
+                        && room.phase() instanceof Phase.Running;
+        if (!isOn) {
+            return Decision.refuse(Refusal.NOT_NOW);
+        }
+        return row.rows() <= room.said()
+                ? Decision.accept()
+                : Decision.accept(new RoomEvent.RowSaid(row.rows()));
+    }
+
+    Decision decide(RoomCommand.CountHands count) {
+        boolean isCalled =
+                room.current().activity() instanceof Activity.Called
+                        && count.problem() >= Hands.BEGAN
+                        && count.problem() <= room.turn().problem();
+        if (!isCalled) {
+            return Decision.refuse(Refusal.NOT_NOW);
+        }
+        return count.hands() < 0 || count.hands() > Hands.MOST
+                ? Decision.refuse(Refusal.OUT_OF_RANGE)
+                : Decision.accept(new RoomEvent.HandsRaised(count.problem(), count.hands()));
+    }
+
     private Decision begin(int problem, long at) {
         Turn now = room.turn();
         if (problem < now.problem() || problem >= room.current().activity().answers()) {

@@ -113,6 +113,7 @@ function stopped(last) {
   isUnderWay = last < calls[at].rows.length - 1;
   part(".call-bar span").style.transform = "scaleX(0)";
   isUnderWay ? show("paused", last + 2) : show("over");
+  document.dispatchEvent(new CustomEvent("call-said", { detail: { rows: last + 1 } }));
   if (!isUnderWay) {
     turn("open");
   }

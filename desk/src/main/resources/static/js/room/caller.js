@@ -32,7 +32,38 @@ async function send() {
 
 document.addEventListener('call-turn', (event) => {
   const { move, problem } = /** @type {CustomEvent} */ (event).detail;
+  if (move === 'begin') called = problem;
   waiting.push(new URLSearchParams({ do: move, problem: String(problem) }));
+  void send();
+});
+
+/** The call that was begun last on this page, from 0. */
+let called = -1;
+
+/** So many rows were said; told where somebody reads them. @param {number} rows */
+function said(rows) {
+  const part = /** @type {HTMLElement} */ (live.querySelector('.caller-part'));
+  if (part.dataset.captions !== 'true' || called < 0 || rows < 1) return;
+  waiting.push(new URLSearchParams({ do: 'said', problem: String(called), rows: String(rows) }));
+  void send();
+}
+
+document.addEventListener('call-row', (event) => said(/** @type {CustomEvent} */ (event).detail.row - 1));
+document.addEventListener('call-said', (event) => said(/** @type {CustomEvent} */ (event).detail.rows));
+
+const hands = /** @type {HTMLFormElement} */ (document.querySelector('.room-hands'));
+hands.addEventListener('submit', (event) => {
+  event.preventDefault();
+  const field = /** @type {HTMLInputElement} */ (hands.querySelector('input'));
+  const wrong = /** @type {HTMLElement} */ (hands.querySelector('[role=alert]'));
+  const written = field.value.normalize('NFKC').trim();
+  const isRight = /^\d{1,3}$/.test(written);
+  wrong.textContent = isRight ? '' : (wrong.dataset.text ?? '');
+  field.setAttribute('aria-invalid', String(!isRight));
+  if (!isRight) return;
+  const part = /** @type {HTMLElement} */ (live.querySelector('.caller-part'));
+  waiting.push(new URLSearchParams({ do: 'hands', call: part.dataset.call ?? '0', hands: written }));
+  field.value = '';
   void send();
 });
 

@@ -1,19 +1,21 @@
 // @ts-check
 // A pupil's page: shows where the round stands, takes what is written, and hands it in.
 
+import { Captions } from './captions.js';
 import { Clock } from './clock.js';
 import { listen } from './live.js';
 import { Outbox } from './outbox.js';
 import { listenToPad, needs } from './pad.js';
 import { Sheet } from './sheet.js';
 import { Shown } from './shown.js';
+import { Spoken } from './spoken.js';
 import { says, takesAnswers } from './turn.js';
 
 /** @typedef {{problem: number, times: number, step: string}} Turn */
 /** Times in milliseconds. @typedef {{run: number, phase: string, worked: number, limit: number, turn: Turn}} Round */
 /**
  * @typedef {{room: string, seat: number, name: string, extra: number, taken: number, handedIn: boolean,
- *   later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, shows: boolean, everywhere: boolean, answer: string,
+ *   later: number, asked: boolean, one: boolean, title: string, written: string[], marks: string[], activity: string, shows: boolean, spoken: boolean, captions: {language: string, rows: string[]}, everywhere: boolean, answer: string,
  *   round: Round}} State
  */
 
@@ -41,7 +43,9 @@ let sent = new Map();
 const clock = new Clock(part('clock'));
 const sheet = new Sheet(part('work'), state.one);
 const box = new Outbox(state.room, state.seat, state.taken);
-const shown = new Shown(part('stage'), () => void look());
+const spoken = new Spoken(part('sound'), () => void look());
+const shown = new Shown(part('stage'), spoken, () => void look());
+const captions = new Captions(part('caption'));
 const drafts = `drafts-${state.room}-${state.seat}`;
 
 /** @returns {{run: number, written: Record<number, string>}} */
@@ -167,6 +171,8 @@ function show() {
   sheet.close(!canWrite);
   sheet.showMarks(phase === 'ended' ? state.marks : []);
   root.classList.toggle('writing', canWrite);
+  spoken.offer(state.spoken && !isOver && phase !== 'ended');
+  captions.look([state.round.run, state.round.turn.problem, state.round.turn.times].join(), state.captions);
   tell();
 }
 

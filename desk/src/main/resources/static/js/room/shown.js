@@ -7,9 +7,10 @@ import { known, note } from './once.js';
 /** @typedef {import('./seat.js').State} State */
 
 export class Shown {
-  /** @param {HTMLElement} stage @param {() => void} changed told when a showing is over */
-  constructor(stage, changed) {
+  /** @param {HTMLElement} stage @param {import('./spoken.js').Spoken} spoken @param {() => void} changed told when a showing is over */
+  constructor(stage, spoken, changed) {
     this.stage = stage;
+    this.spoken = spoken;
     this.changed = changed;
     this.isOn = false;
     this.isUnsafe = false;
@@ -24,6 +25,7 @@ export class Shown {
   async look(state) {
     const { phase, turn, run } = state.round;
     const isRepeat = turn.step === 'revealed' && turn.times > 1;
+    if (state.spoken && !this.spoken.isOn) return;
     if (!state.shows || this.isOn || phase !== 'running' || turn.problem < 0) return;
     if (turn.step === 'spoiled' || (turn.step === 'revealed' && !isRepeat)) return;
     const how = this.how(state);
@@ -46,6 +48,10 @@ export class Shown {
     const asked = await reply.json();
     if (asked.problem !== at.problem || asked.times !== at.times) return;
     note(room, at, 'begun');
+    if (asked.spoken) {
+      await this.tell(room, at, await this.spoken.play(`/seat/${room}/sound`));
+      return;
+    }
     const done = await perform(this.stage, { ...asked, screenWidth: NaN, nearest: NaN }, () => {});
     this.isUnsafe = done.broken === 'unsafe';
     await this.tell(room, at, done.exact);

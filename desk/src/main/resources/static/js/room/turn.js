@@ -16,10 +16,11 @@ export function takesAnswers(state, how) {
 export function says(state, words, isSent, how) {
   const { phase, turn } = state.round;
   if (phase !== 'running' && phase !== 'waiting') return words[phase] ?? '';
-  if (turn.problem < 0) return words[state.shows ? 'shown.here.before' : `${state.activity}.before`];
-  if (state.shows && turn.step !== 'revealed' && how === 'spoiled') return words['shown.spoiled'];
+  const own = state.spoken ? 'spoken' : 'shown.here';
+  if (turn.problem < 0) return words[state.shows ? `${own}.before` : `${state.activity}.before`];
+  if (state.shows && turn.step !== 'revealed' && how === 'spoiled') return words[state.spoken ? 'spoken.spoiled' : 'shown.spoiled'];
   if (takesAnswers(state, how)) return isSent ? words.sent : words.answering;
-  if (state.shows && turn.step !== 'revealed' && turn.step !== 'spoiled') return words['shown.here.under-way'];
+  if (state.shows && turn.step !== 'revealed' && turn.step !== 'spoiled') return words[`${own}.under-way`];
   if (turn.step === 'under-way') return words[`${state.activity}.under-way`];
   if (turn.step === 'spoiled') return words['refused-not-counted'];
   if (!state.answer) return words.none;

@@ -66,7 +66,7 @@ class RoomReplayTest {
         long at = 1_000L * turn;
         int seat = draw.between(1, Math.max(1, room.seats().count()));
         int number = room.seats().find(seat).map(Seat::taken).orElse(0) + draw.between(0, 1);
-        return switch (draw.between(0, 30)) {
+        return switch (draw.between(0, 36)) {
             case 0, 1, 2 -> new RoomCommand.Join("name" + turn, "", "key", 0);
             case 3 -> new RoomCommand.Start(at);
             case 4 -> new RoomCommand.Pause(at);
@@ -92,6 +92,9 @@ class RoomReplayTest {
                             draw.oneOf(List.of(Turn.Move.values())),
                             Math.max(0, room.turn().problem() + draw.between(0, 1)),
                             at);
+            case 21 -> new RoomCommand.GiveWay(seat, draw.oneOf(List.of(Way.values())));
+            case 22 -> new RoomCommand.SayRow(room.turn().problem(), draw.between(0, 3));
+            case 23 -> new RoomCommand.CountHands(draw.between(-1, 2), draw.between(0, 9));
             case 20 ->
                     draw.between(0, 9) == 0
                             ? new RoomCommand.Close(at)

@@ -138,7 +138,7 @@ class TurnTest {
         assertThat(Tally.of(room).left()).containsExactly(3L, 2L);
         move(Move.REVEAL, 2, 30_003);
         assertThat(Tally.of(room).left()).containsExactly(3L, 2L, 1L);
-        assertThat(Tally.standing(room)).containsExactly(seat(3));
+        assertThat(Tally.standing(room).seats()).containsExactly(seat(3));
         assertThat(Tally.right(room, 2)).isEqualTo(2);
     }
 
@@ -148,10 +148,10 @@ class TurnTest {
         call(0, "46", "46", "1");
         call(1, "1", "2", "47");
         assertThat(Tally.of(room).left()).containsExactly(2L, 0L);
-        assertThat(Tally.standing(room)).containsExactly(seat(1), seat(2));
+        assertThat(Tally.standing(room).seats()).containsExactly(seat(1), seat(2));
         call(2, "48", "1", "48");
         assertThat(Tally.of(room).left()).containsExactly(2L, 0L, 1L);
-        assertThat(Tally.standing(room)).containsExactly(seat(1));
+        assertThat(Tally.standing(room).seats()).containsExactly(seat(1));
     }
 
     private void call(int problem, String... written) {

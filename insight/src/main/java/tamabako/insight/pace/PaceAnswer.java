@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import tamabako.insight.pooling.Manner;
 import tamabako.problems.Attempt;
 import tamabako.problems.AttemptCheck;
+import tamabako.problems.Problem;
 import tamabako.problems.Unreadable;
 
 /// How long one answer took, and what it took it for.
@@ -19,6 +20,12 @@ public record PaceAnswer(WorkParts parts, double seconds, OptionalLong day) {
     /// side; no published record of strokes is known to us.
     public static final int MOST_STROKES_A_SECOND = 20;
 
+    /// Whether a problem of these parts can be worked in so many seconds.
+    public static boolean isPossible(Problem problem, WorkParts parts, double seconds) {
+        boolean hand = Manner.of(problem) == Manner.FRAME;
+        return seconds > 0 && !(hand && seconds * MOST_STROKES_A_SECOND < parts.strokes());
+    }
+
     /// The time of an attempt; empty where none is given, or nothing was answered.
     ///
     /// @throws Unreadable if it is shorter than any hand or head needs
@@ -30,8 +37,7 @@ public record PaceAnswer(WorkParts parts, double seconds, OptionalLong day) {
         }
         double seconds = attempt.seconds().getAsDouble();
         WorkParts parts = WorkParts.of(attempt.problem());
-        boolean hand = Manner.of(attempt.problem()) == Manner.FRAME;
-        if (seconds <= 0 || (hand && seconds * MOST_STROKES_A_SECOND < parts.strokes())) {
+        if (!isPossible(attempt.problem(), parts, seconds)) {
             String shown = BigDecimal.valueOf(seconds).stripTrailingZeros().toPlainString();
             throw new Unreadable(
                     "seconds", new Unreadable.Reason.TooFastForHand(shown, parts.strokes()));

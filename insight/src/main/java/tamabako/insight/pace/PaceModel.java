@@ -11,6 +11,7 @@ final class PaceModel {
     private final double[] own;
     private final double[][] covariance;
     private final double noise;
+    private final double[] factors = new double[Part.COUNT];
 
     /// @param population pupils in general
     /// @param own by part how much slower this pupil is than the middle one, and last how much
@@ -22,6 +23,27 @@ final class PaceModel {
         this.own = own;
         this.covariance = covariance;
         this.noise = noise;
+        for (int i = 0; i < Part.COUNT; i++) {
+            factors[i] = Math.exp(population.means().get(i) + own[i]);
+        }
+    }
+
+    /// The logarithm of the seconds that a pupil takes who is as slow in each part as this one, and
+    /// altogether neither fast nor slow.
+    double shape(double[] usual) {
+        double all = 0;
+        for (int i = 0; i < Part.COUNT; i++) {
+            all += usual[i] * factors[i];
+        }
+        return Math.log(all);
+    }
+
+    /// Adds what the parts of a problem take this pupil, as shares of the whole, to `shares`.
+    void addShares(double[] usual, double[] shares, double weight) {
+        double all = Math.exp(shape(usual));
+        for (int i = 0; i < Part.COUNT; i++) {
+            shares[i] += weight * usual[i] * factors[i] / all;
+        }
     }
 
     PacePopulation population() {

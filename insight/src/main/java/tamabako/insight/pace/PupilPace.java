@@ -93,6 +93,26 @@ public final class PupilPace {
                 model.tells(part));
     }
 
+    /// The natural logarithm of the seconds that someone takes for a problem who is as slow in each
+    /// part of the work as this pupil, but altogether neither fast nor slow. With no times it is
+    /// what pupils in general take.
+    public double shape(WorkParts parts) {
+        return model.shape(parts.seconds());
+    }
+
+    /// How doubtful it is how many times as long as `others` these problems take the pupil: the
+    /// standard deviation of the difference of their mean logarithms, as far as it comes from not
+    /// knowing how slow the pupil is in each part.
+    ///
+    /// @param some one at least
+    /// @param others one at least
+    public double doubtBeside(List<WorkParts> some, List<WorkParts> others) {
+        double[] direction = new double[Part.COUNT + 1];
+        some.forEach(one -> model.addShares(one.seconds(), direction, 1.0 / some.size()));
+        others.forEach(one -> model.addShares(one.seconds(), direction, -1.0 / others.size()));
+        return Math.sqrt(model.variance(direction));
+    }
+
     PaceModel model() {
         return model;
     }

@@ -51,6 +51,23 @@ public final class WorkParts {
         return parts;
     }
 
+    /// The mean of some problems: as many seconds of each part as they take in the mean, and their
+    /// steps rounded.
+    ///
+    /// @param some one at least
+    public static WorkParts mean(List<WorkParts> some) {
+        WorkParts mean = new WorkParts();
+        for (int i = 0; i < Part.COUNT; i++) {
+            for (WorkParts one : some) {
+                mean.seconds[i] += one.seconds[i] / some.size();
+                mean.steps[i] += one.steps[i];
+            }
+            mean.steps[i] = Math.round((float) mean.steps[i] / some.size());
+        }
+        mean.strokes = some.stream().mapToInt(WorkParts::strokes).sum() / some.size();
+        return mean;
+    }
+
     /// The seconds of all steps, noted on the way.
     private double addHand(Problem problem) {
         if (problem.terms().told().orElse(null) instanceof Story story) {
@@ -147,6 +164,15 @@ public final class WorkParts {
     /// How many seconds a usual pupil takes for a part.
     public double seconds(Part part) {
         return seconds[part.index()];
+    }
+
+    /// How many seconds a usual pupil takes for all parts together.
+    public double total() {
+        double all = 0;
+        for (double ofPart : seconds) {
+            all += ofPart;
+        }
+        return all;
     }
 
     /// How many steps there are by the move of a part; 0 for the parts that are no move.

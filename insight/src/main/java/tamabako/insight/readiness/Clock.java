@@ -13,64 +13,71 @@ final class Clock {
 
     private static final int APART = Draws.ALONE.length;
 
-    private Clock() {}
+    private final List<Timed> parts;
+    private final Optional<Duration> whole;
+    private final Standing standing;
+
+    /// @param whole the time of the whole paper, where it has one
+    Clock(List<Outline.Part> parts, Optional<Duration> whole, Standing standing) {
+        this.parts = parts.stream().map(part -> Timed.of(part, standing)).toList();
+        this.whole = whole;
+        this.standing = standing;
+    }
+
+    /// A section with its times for one pupil.
+    ///
+    /// @param field the index of its field
+    /// @param logs the logarithms of the times of its problems by the pupil's shape
+    /// @param own the spread of the pupil's pace in it by itself
+    private record Timed(Outline.Part part, int field, double[] logs, double own) {
+
+        static Timed of(Outline.Part part, Standing standing) {
+            int field = Field.all().indexOf(part.field());
+            double own = Math.hypot(standing.pace().own(field), standing.shape().doubt(part));
+            return new Timed(part, field, standing.shape().logs(part), own);
+        }
+    }
 
     /// For each section the chances of its problems, for each pace.
     ///
-    /// @param fields the index of the field of each section
     /// @param faster by how much less the logarithms of the times of each section are
-    static double[][][] going(
-            List<Outline.Part> parts,
-            List<Integer> fields,
-            Optional<Duration> whole,
-            Standing standing,
-            double[] faster) {
-        return whole.isPresent()
-                ? together(parts, fields, log(whole.get()), standing, faster)
-                : alone(parts, fields, standing, faster);
+    double[][][] going(double[] faster) {
+        return whole.isPresent() ? together(log(whole.get()), faster) : alone(faster);
     }
 
     private static double log(Duration time) {
         return Math.log(time.toMillis() / 1000.0);
     }
 
-    private static double[][][] alone(
-            List<Outline.Part> parts, List<Integer> fields, Standing standing, double[] faster) {
+    private double[][][] alone(double[] faster) {
         double[][][] going = new double[parts.size()][][];
         for (int s = 0; s < going.length; s++) {
-            Outline.Part part = parts.get(s);
-            int count = part.tasks().size();
+            Timed timed = parts.get(s);
+            int count = timed.logs().length;
             going[s] = new double[Draws.TOGETHER.length * APART][count];
             for (double[] pace : going[s]) {
                 Arrays.fill(pace, 1);
             }
-            Optional<Duration> time = part.section().time();
+            Optional<Duration> time = timed.part().section().time();
             if (time.isPresent()) {
-                fill(going[s], part, fields.get(s), log(time.get()), standing, faster[s]);
+                fill(going[s], timed, log(time.get()), faster[s]);
             }
         }
         return going;
     }
 
-    private static void fill(
-            double[][] going,
-            Outline.Part part,
-            int field,
-            double limit,
-            Standing standing,
-            double faster) {
-        PaceBelief pace = standing.pace();
-        double mean = pace.mean(field) - faster;
-        double[] logs =
-                part.tasks().stream().mapToDouble(task -> Math.log(task.seconds())).toArray();
-        double reach = 3 * (pace.shared(field) + pace.own(field));
+    private void fill(double[][] going, Timed timed, double limit, double faster) {
+        double[] logs = timed.logs();
+        double shared = standing.pace().shared(timed.field());
+        double mean = standing.pace().mean(timed.field()) - faster;
+        double reach = 3 * (shared + timed.own());
         TimeSums sums = TimeSums.of(logs, standing.variety().problem(), limit - mean + reach);
         for (int z = 0; z < Draws.TOGETHER.length; z++) {
             for (int e = 0; e < APART; e++) {
                 double here =
                         mean
-                                + pace.shared(field) * Draws.TOGETHER[z]
-                                + pace.own(field) * Draws.ALONE[e];
+                                + shared * Draws.TOGETHER[z]
+                                + timed.own() * Draws.ALONE[e];
                 sums.going(limit - here, going[z * APART + e], logs.length);
             }
         }
@@ -78,12 +85,7 @@ final class Clock {
 
     /// One clock for the whole paper. The pace of each field by itself is taken into the spread of
     /// the sum, so that it is the same for every pupil.
-    private static double[][][] together(
-            List<Outline.Part> parts,
-            List<Integer> fields,
-            double limit,
-            Standing standing,
-            double[] faster) {
+    private double[][][] together(double limit, double[] faster) {
         double[][][] going = new double[parts.size()][Draws.TOGETHER.length * APART][];
         PaceBelief pace = standing.pace();
         double spread = standing.variety().problem();
@@ -92,20 +94,21 @@ final class Clock {
             double variance = 0;
             double before = 1;
             for (int s = 0; s < going.length; s++) {
-                int field = fields.get(s);
-                double own = Math.expm1(pace.own(field) * pace.own(field));
+                Timed timed = parts.get(s);
+                int field = timed.field();
+                double own = Math.expm1(timed.own() * timed.own());
                 double factor =
                         Math.exp(
                                 pace.mean(field)
                                         - faster[s]
                                         + pace.shared(field) * Draws.TOGETHER[z]
-                                        + (spread * spread + pace.own(field) * pace.own(field))
+                                        + (spread * spread + timed.own() * timed.own())
                                                 / 2);
-                double[] chances = new double[parts.get(s).tasks().size()];
+                double[] chances = new double[timed.logs().length];
                 double here = 0;
                 double single = 0;
                 for (int i = 0; i < chances.length; i++) {
-                    double one = factor * parts.get(s).tasks().get(i).seconds();
+                    double one = factor * Math.exp(timed.logs()[i]);
                     here += one;
                     single += Math.expm1(spread * spread) * one * one;
                     double now = variance + single + own * here * here;

@@ -3,6 +3,7 @@ package tamabako.insight.readiness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tamabako.insight.pace.WorkParts;
 import tamabako.insight.slip.EventTables;
 import tamabako.problems.Problem;
 import tamabako.problems.grade.Grade;
@@ -74,7 +75,12 @@ public record Outline(String ladder, Grade grade, List<Part> parts) {
             means.add(
                     new Task(
                             here.stream().mapToDouble(Task::slips).average().orElseThrow(),
-                            here.stream().mapToDouble(Task::seconds).average().orElseThrow()));
+                            here.stream().mapToDouble(Task::seconds).average().orElseThrow(),
+                            Optional.of(
+                                    WorkParts.mean(
+                                            here.stream()
+                                                    .flatMap(task -> task.parts().stream())
+                                                    .toList()))));
         }
         return means;
     }

@@ -27,11 +27,11 @@ final class Sitting {
     private final Draws draws;
     private final int dayMost;
     private final double[] days;
+    private final Clock clock;
     private final double[][][] going;
     private final double[][] done;
     private final FirstProblems[] first;
     private final SectionTable[] tables;
-    private final double[] noFaster;
     private final double[] scores;
     private final double[] spare;
 
@@ -46,8 +46,8 @@ final class Sitting {
         double day = standing.slipsOfDay();
         this.dayMost = (int) Math.ceil(DAYS_REACH * day / (DAY_STEP * SlipBelief.STEP));
         this.days = days(day);
-        this.noFaster = new double[parts.size()];
-        this.going = Clock.going(parts, fieldOfPart, outline.grade().time(), standing, noFaster);
+        this.clock = new Clock(parts, outline.grade().time(), standing);
+        this.going = clock.going(new double[parts.size()]);
         this.done = new double[parts.size()][];
         this.first = new FirstProblems[parts.size()];
         this.tables = new SectionTable[parts.size()];
@@ -179,7 +179,7 @@ final class Sitting {
     }
 
     private SectionTable[] faster(double[] faster) {
-        double[][][] changed = Clock.going(parts, fieldOfPart, goals.time(), standing, faster);
+        double[][][] changed = clock.going(faster);
         SectionTable[] quick = tables.clone();
         for (int s = 0; s < quick.length; s++) {
             if (!Arrays.deepEquals(changed[s], going[s])) {

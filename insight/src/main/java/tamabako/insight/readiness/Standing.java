@@ -19,10 +19,13 @@ public final class Standing {
     private final double days;
     private final SlipBelief slips;
     private final PaceBelief pace;
+    private final PaceShape shape;
 
     private Standing(List<List<Worked>> answers, Variety variety, OptionalLong today) {
         this.variety = variety;
-        this.answers = answers;
+        this.shape = new PaceShape(answers, today);
+        this.answers =
+                answers.stream().map(some -> some.stream().map(shape::of).toList()).toList();
         this.weights = answers.stream().map(some -> weights(some, today)).toList();
         long seen =
                 answers.stream()
@@ -33,7 +36,7 @@ public final class Standing {
                         .count();
         this.days = seen == 0 ? Double.POSITIVE_INFINITY : seen;
         this.slips = new SlipBelief(answers, weights, variety.slips());
-        this.pace = new PaceBelief(answers, weights, variety, dayVariance(variety.pace()));
+        this.pace = new PaceBelief(this.answers, weights, variety, dayVariance(variety.pace()));
     }
 
     /// The standing of the pupil who gave `answers`, as of the last of their days.
@@ -88,6 +91,10 @@ public final class Standing {
 
     PaceBelief pace() {
         return pace;
+    }
+
+    PaceShape shape() {
+        return shape;
     }
 
     Variety variety() {

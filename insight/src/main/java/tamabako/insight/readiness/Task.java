@@ -1,5 +1,7 @@
 package tamabako.insight.readiness;
 
+import java.util.Optional;
+import tamabako.insight.pace.WorkParts;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.slip.EventTable;
 import tamabako.insight.slip.EventTables;
@@ -13,7 +15,8 @@ import tamabako.problems.effort.Effort;
 ///
 /// @param slips how many slips they are expected to make in it, above 0
 /// @param seconds how long they take, above 0
-public record Task(double slips, double seconds) {
+/// @param parts what of that each part of the work takes; empty where it is not known
+public record Task(double slips, double seconds, Optional<WorkParts> parts) {
 
     /// The least that is reckoned with.
     private static final double LEAST = 1e-6;
@@ -24,6 +27,11 @@ public record Task(double slips, double seconds) {
             throw new IllegalArgumentException(
                     "No problem has %s slips in %s s.".formatted(slips, seconds));
         }
+    }
+
+    /// A task of which the parts of the work are not known.
+    public Task(double slips, double seconds) {
+        this(slips, seconds, Optional.empty());
     }
 
     /// What `problem` takes: its occasions for each kind of slip times the rates of pupils in
@@ -37,7 +45,10 @@ public record Task(double slips, double seconds) {
                 slips += slips(earlier, tables);
             }
         }
-        return new Task(Math.max(LEAST, slips), Math.max(LEAST, Effort.of(problem).seconds()));
+        return new Task(
+                Math.max(LEAST, slips),
+                Math.max(LEAST, Effort.of(problem).seconds()),
+                Optional.of(WorkParts.of(problem)));
     }
 
     private static double slips(Problem problem, EventTables tables) {

@@ -4,6 +4,8 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import tamabako.insight.pace.PaceAnswer;
+import tamabako.insight.pace.WorkParts;
 import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
 import tamabako.problems.marking.Mark;
@@ -18,8 +20,20 @@ import tamabako.problems.marking.WritingRules;
 /// @param pace the natural logarithm of how many times as long it took as it takes pupils in
 ///   general; empty where the time is not known
 /// @param day the day it was worked, counted from 1970; empty where it is not known
+/// @param parts what each part of the work takes pupils in general; empty where the time is not
+///   known, or is one that no hand can have
 public record Worked(
-        Field field, double slips, boolean right, OptionalDouble pace, OptionalLong day) {
+        Field field,
+        double slips,
+        boolean right,
+        OptionalDouble pace,
+        OptionalLong day,
+        Optional<WorkParts> parts) {
+
+    /// An answer of which the parts of the work are not known.
+    public Worked(Field field, double slips, boolean right, OptionalDouble pace, OptionalLong day) {
+        this(field, slips, right, pace, day, Optional.empty());
+    }
 
     /// Of an attempt; empty if nothing was written, for then nothing is known.
     ///
@@ -33,7 +47,8 @@ public record Worked(
                                 task.slips(),
                                 right,
                                 pace(attempt, task),
-                                day(attempt.at())));
+                                day(attempt.at()),
+                                parts(attempt, task)));
     }
 
     private static Optional<Boolean> right(Attempt attempt) {
@@ -49,6 +64,22 @@ public record Worked(
         return seconds > 0
                 ? OptionalDouble.of(Math.log(seconds / task.seconds()))
                 : OptionalDouble.empty();
+    }
+
+    private static Optional<WorkParts> parts(Attempt attempt, Task task) {
+        double seconds = attempt.seconds().orElse(0);
+        return task.parts().filter(parts -> PaceAnswer.isPossible(attempt.problem(), parts, seconds));
+    }
+
+    /// The same answer held against a time of which the logarithm is `longer` more.
+    Worked against(double longer) {
+        return new Worked(
+                field,
+                slips,
+                right,
+                pace.isPresent() ? OptionalDouble.of(pace.getAsDouble() - longer) : pace,
+                day,
+                parts);
     }
 
     private static OptionalLong day(Optional<OffsetDateTime> at) {

@@ -1,14 +1,16 @@
 package tamabako.desk.room.live;
 
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import tamabako.desk.room.RoomEvent;
 import tamabako.desk.room.RoomState;
+import tamabako.desk.room.Seat;
+import tamabako.desk.room.Way;
 import tamabako.desk.room.journal.Change;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.desk.web.Outlet;
@@ -48,7 +50,7 @@ public final class Live implements AutoCloseable {
         boolean forAll = false;
         for (RoomEvent event : change.events()) {
             forAll |= isForAll(event);
-            seat(event).ifPresent(live::poke);
+            seats(event, room).forEach(live::poke);
         }
         if (forAll) {
             live.seats().say(SseText.round(room, clock.millis()));
@@ -79,6 +81,9 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Removed _,
                     RoomEvent.Renamed _,
                     RoomEvent.ExtraTimeGiven _,
+                    RoomEvent.WayGiven _,
+                    RoomEvent.RowSaid _,
+                    RoomEvent.HandsRaised _,
                     RoomEvent.TakeOverAsked _,
                     RoomEvent.TakenOver _,
                     RoomEvent.Answered _,
@@ -93,15 +98,22 @@ public final class Live implements AutoCloseable {
         };
     }
 
-    /// The seat whose page has to look again. What a tablet sent itself it knows.
-    private static Optional<Integer> seat(RoomEvent event) {
+    /// The seats whose pages have to look again. What a tablet sent itself it knows.
+    private static List<Integer> seats(RoomEvent event, RoomState room) {
         return switch (event) {
-            case RoomEvent.Removed(int seat) -> Optional.of(seat);
-            case RoomEvent.Renamed(int seat, _) -> Optional.of(seat);
-            case RoomEvent.ExtraTimeGiven(int seat, _) -> Optional.of(seat);
-            case RoomEvent.TakeOverAsked(int seat, _) -> Optional.of(seat);
-            case RoomEvent.TakenOver(int seat) -> Optional.of(seat);
-            case RoomEvent.LetIn(int seat, _) -> Optional.of(seat);
+            case RoomEvent.Removed(int seat) -> List.of(seat);
+            case RoomEvent.Renamed(int seat, _) -> List.of(seat);
+            case RoomEvent.ExtraTimeGiven(int seat, _) -> List.of(seat);
+            case RoomEvent.WayGiven(int seat, _) -> List.of(seat);
+            case RoomEvent.TakeOverAsked(int seat, _) -> List.of(seat);
+            case RoomEvent.TakenOver(int seat) -> List.of(seat);
+            case RoomEvent.LetIn(int seat, _) -> List.of(seat);
+            case RoomEvent.RowSaid _ ->
+                    room.seats()
+                            .present()
+                            .filter(seat -> seat.way() == Way.CAPTIONS)
+                            .map(Seat::number)
+                            .toList();
             case RoomEvent.CodeChanged _,
                     RoomEvent.Locked _,
                     RoomEvent.MarksShown _,
@@ -114,6 +126,7 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Answered _,
                     RoomEvent.HandedIn _,
                     RoomEvent.Turned _,
+                    RoomEvent.HandsRaised _,
                     RoomEvent.Ran _,
                     RoomEvent.CameLater _,
                     RoomEvent.Passed _,
@@ -121,7 +134,7 @@ public final class Live implements AutoCloseable {
                     RoomEvent.Forgotten _,
                     RoomEvent.Closed _,
                     RoomEvent.Cleared _ ->
-                    Optional.empty();
+                    List.of();
         };
     }
 

@@ -71,6 +71,7 @@ public final class RoomPages implements Routes {
                 Route.get("/seat/{id}/state", seat::state),
                 Route.get("/seat/{id}/problems", seat::problems),
                 Route.get("/seat/{id}/showing", seat::showing),
+                Route.get("/seat/{id}/sound", seat::sound),
                 Route.post("/seat/{id}/ran", seat::ran),
                 Route.get("/seat/{id}/stream", seat::stream),
                 Route.post("/seat/{id}/answers", seat::answers),

@@ -73,7 +73,7 @@ public record RoomView(
         boolean isContest = room.current().activity().contest() != Contest.NONE;
         Set<Integer> standing =
                 isContest
-                        ? Tally.standing(room).stream()
+                        ? Tally.standing(room).seats().stream()
                                 .map(Seat::number)
                                 .collect(Collectors.toSet())
                         : Set.of();

@@ -99,7 +99,17 @@ final class SeatPages {
         return withSeat(
                 request,
                 (room, seat) ->
-                        shown.forSeat(room, seat)
+                        shown.forSeat(room, seat, request.words().language())
+                                .orElseGet(() ->
+                                        Sorry.reply(Refusal.NOT_BEGUN, "/seat/" + room.id())));
+    }
+
+    /// The numbers as a voice says them, from the same moment.
+    Reply sound(Request request) {
+        return withSeat(
+                request,
+                (room, seat) ->
+                        shown.sound(room, seat, request.words().language())
                                 .orElseGet(() ->
                                         Sorry.reply(Refusal.NOT_BEGUN, "/seat/" + room.id())));
     }

@@ -12,6 +12,7 @@ import tamabako.desk.room.Seat;
 /// @param asks whether another tablet asks for the seat
 /// @param later how many answers came when they could not count any more
 /// @param extraTime per cent
+/// @param way the word of how the numbers of a call or a showing reach the pupil
 /// @param standing whether the pupil is still in, where whoever is wrong drops out
 /// @param marks the word of the mark of each answer, `empty` where there is none
 /// @param written how many answers are written
@@ -23,6 +24,7 @@ public record SeatRow(
         boolean asks,
         int later,
         int extraTime,
+        String way,
         boolean standing,
         List<String> marks,
         long written,
@@ -46,6 +48,7 @@ public record SeatRow(
                 !seat.keys().asking().isEmpty(),
                 seat.later().size(),
                 seat.extraTime(),
+                seat.way().word(),
                 standing,
                 seat.answers().stream().map(Answered::mark).toList(),
                 seat.written(),

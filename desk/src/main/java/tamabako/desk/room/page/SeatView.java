@@ -66,6 +66,9 @@ public record SeatView(
                     "shown.under-way",
                     "shown.here.before",
                     "shown.here.under-way",
+                    "spoken.before",
+                    "spoken.under-way",
+                    "spoken.spoiled",
                     "shown.spoiled",
                     "unsafe",
                     "answering",
@@ -105,6 +108,8 @@ public record SeatView(
         state.put("marks", marks(room, seat));
         state.put("activity", room.current().activity().word());
         state.put("shows", ShownPages.shows(room, seat));
+        state.put("spoken", ShownPages.isSpoken(room, seat));
+        state.put("captions", Captions.of(room, seat));
         state.put(
                 "everywhere",
                 room.current().activity() instanceof Activity.Shown shown

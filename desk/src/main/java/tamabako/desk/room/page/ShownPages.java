@@ -3,6 +3,7 @@ package tamabako.desk.room.page;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tamabako.desk.room.Activity;
@@ -10,11 +11,14 @@ import tamabako.desk.room.Expected;
 import tamabako.desk.room.Phase;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Seat;
+import tamabako.desk.room.Way;
 import tamabako.desk.showing.Look;
 import tamabako.desk.showing.Pace;
 import tamabako.desk.showing.Seats;
 import tamabako.desk.web.Reply;
 import tamabako.problems.Column;
+import tamabako.voice.sound.Sounding;
+import tamabako.voice.sound.Wave;
 import tamabako.records.ClassBook;
 
 /// The numbers that are shown, for whichever screen shows them; nobody gets them before the teacher
@@ -22,6 +26,8 @@ import tamabako.records.ClassBook;
 final class ShownPages {
 
     private static final JsonMapper JSON = new JsonMapper();
+
+    private static final Optional<Seats> NO_SEATS = Optional.empty();
 
     private final ClassBook book;
 
@@ -39,23 +45,55 @@ final class ShownPages {
     }
 
     /// For the tablet of a seat; empty where it shows nothing, or not yet.
-    Optional<Reply> forSeat(RoomState room, Seat seat) {
+    Optional<Reply> forSeat(RoomState room, Seat seat, Locale language) {
         return begun(room)
                 .filter(_ -> shows(room, seat))
                 .map(shown ->
                         Reply.json(
-                                json(
-                                        room,
-                                        shown,
-                                        isCalm(room, seat) ? shown.pace().calm() : shown.pace(),
-                                        Optional.empty())));
+                                voice(room, seat, language).isPresent()
+                                        ? spoken(room)
+                                        : json(room, shown, pace(room, seat, shown), NO_SEATS)));
     }
 
-    /// Whether the seat's own tablet shows the numbers: where all tablets do, and where the pupil
-    /// is to see them slowly.
+    /// The numbers as a voice says them, for a seat that hears them; empty where it does not, or
+    /// not yet.
+    Optional<Reply> sound(RoomState room, Seat seat, Locale language) {
+        return voice(room, seat, language)
+                .map(sounding ->
+                        new Reply.Bytes(
+                                200,
+                                "audio/wav",
+                                Map.of(),
+                                Wave.of(sounding.sound().samples())));
+    }
+
+    private static Optional<Sounding> voice(RoomState room, Seat seat, Locale language) {
+        return begun(room)
+                .filter(_ -> seat.way() == Way.SPOKEN)
+                .flatMap(shown ->
+                        Spoken.of(
+                                shown.columns().get(room.turn().problem()),
+                                shown.pace().period(),
+                                language));
+    }
+
+    private static Pace pace(RoomState room, Seat seat, Activity.Shown shown) {
+        boolean isCalm = isCalm(room, seat) || seat.way() == Way.SPOKEN;
+        return isCalm ? shown.pace().calm() : shown.pace();
+    }
+
+    /// Whether the numbers come on the seat's own tablet: where they come on all tablets, and where
+    /// the pupil is to see them slowly or to hear them.
     static boolean shows(RoomState room, Seat seat) {
         return room.current().activity() instanceof Activity.Shown shown
-                && (shown.screen() == Activity.Screen.TABLETS || isCalm(room, seat));
+                && (shown.screen() == Activity.Screen.TABLETS
+                        || isCalm(room, seat)
+                        || isSpoken(room, seat));
+    }
+
+    /// Whether the pupil is to hear them.
+    static boolean isSpoken(RoomState room, Seat seat) {
+        return room.current().activity() instanceof Activity.Shown && seat.way() == Way.SPOKEN;
     }
 
     private static boolean isCalm(RoomState room, Seat seat) {
@@ -69,11 +107,21 @@ final class ShownPages {
                 : Optional.empty();
     }
 
+    private static String spoken(RoomState room) {
+        return write(
+                Map.of(
+                        "problem",
+                        room.turn().problem(),
+                        "times",
+                        room.turn().times(),
+                        "spoken",
+                        true));
+    }
+
     private static String json(
             RoomState room, Activity.Shown shown, Pace pace, Optional<Seats> seats) {
         Column column = shown.columns().get(room.turn().problem());
-        try {
-            return JSON.writeValueAsString(
+        return write(
                     Map.of(
                             "problem",
                             room.turn().problem(),
@@ -93,8 +141,13 @@ final class ShownPages {
                             seats.map(Seats::screenWidth).orElse(0),
                             "nearest",
                             seats.map(Seats::nearest).orElse(0)));
+    }
+
+    private static String write(Map<String, ?> values) {
+        try {
+            return JSON.writeValueAsString(values);
         } catch (JsonProcessingException bug) {
-            throw new IllegalStateException("Cannot write " + column + ".", bug);
+            throw new IllegalStateException("Cannot write " + values + ".", bug);
         }
     }
 }

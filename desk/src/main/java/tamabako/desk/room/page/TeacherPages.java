@@ -1,6 +1,7 @@
 package tamabako.desk.room.page;
 
 import java.time.InstantSource;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,6 +10,7 @@ import tamabako.desk.room.Refusal;
 import tamabako.desk.room.RoomCommand;
 import tamabako.desk.room.RoomState;
 import tamabako.desk.room.Turn;
+import tamabako.desk.room.Way;
 import tamabako.desk.room.journal.Outcome;
 import tamabako.desk.room.journal.Rooms;
 import tamabako.desk.room.live.Live;
@@ -96,6 +98,18 @@ final class TeacherPages {
             case "open" -> turn(form, Turn.Move.OPEN, now);
             case "spoil" -> turn(form, Turn.Move.SPOIL, now);
             case "reveal" -> turn(form, Turn.Move.REVEAL, now);
+            case "said" ->
+                    number(form, "problem")
+                            .flatMap(problem ->
+                                    number(form, "rows")
+                                            .map(rows -> new RoomCommand.SayRow(problem, rows)));
+            case "hands" ->
+                    number(form, "call")
+                            .flatMap(call ->
+                                    number(form, "hands")
+                                            .map(hands ->
+                                                    new RoomCommand.CountHands(
+                                                            call - 1, hands)));
             case "lock" -> Optional.of(new RoomCommand.Lock(true));
             case "unlock" -> Optional.of(new RoomCommand.Lock(false));
             case "show-marks" -> Optional.of(new RoomCommand.ShowMarks(true));
@@ -126,12 +140,19 @@ final class TeacherPages {
             case "extra" ->
                     number(form, "percent")
                             .map(percent -> new RoomCommand.GiveExtraTime(seat, percent));
+            case "way" -> way(form).map(way -> new RoomCommand.GiveWay(seat, way));
             case "let-move" -> Optional.of(new RoomCommand.LetMove(seat, true));
             case "keep-here" -> Optional.of(new RoomCommand.LetMove(seat, false));
             case "admit-late" -> Optional.of(new RoomCommand.AdmitLate(seat));
             case "leave-out" -> Optional.of(new RoomCommand.LeaveOut(seat));
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<Way> way(Fields form) {
+        return Arrays.stream(Way.values())
+                .filter(way -> way.word().equals(form.text("way")))
+                .findFirst();
     }
 
     private static Optional<Integer> number(Fields form, String field) {

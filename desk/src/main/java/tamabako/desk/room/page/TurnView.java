@@ -24,6 +24,8 @@ import tamabako.problems.marking.Written;
 /// @param spoiled how many tablets did not show it as it was to be
 /// @param right how many are right, where the answer was told
 /// @param standing how many are still in, where whoever is wrong drops out; else -1
+/// @param hands how many raised hands of this problem were counted, or how many take part without a
+///   tablet before the first; -1 where nobody counted
 public record TurnView(
         int number,
         int of,
@@ -36,7 +38,8 @@ public record TurnView(
         long answered,
         long spoiled,
         long right,
-        long standing) {
+        long standing,
+        int hands) {
 
     static TurnView of(RoomState room, Locale language) {
         Activity activity = room.current().activity();
@@ -55,7 +58,8 @@ public record TurnView(
                 at < 0 ? 0 : count(room, at, Answered::isThere),
                 at < 0 ? 0 : count(room, at, Answered::isVoid),
                 at < 0 ? 0 : Tally.right(room, at),
-                isContest ? Tally.standing(room).size() : -1);
+                isContest ? Tally.standing(room).count() : -1,
+                room.hands().at(at).orElse(-1));
     }
 
     /// A round that is over tells its last answer too.
