@@ -117,7 +117,14 @@ class ReadyCommandTest {
                     .append(outcome("P%02d".formatted(i), "not-passed"));
         }
         String uncorrected = file(text.toString().replaceAll("(?m)^.*outcome.*\\n", ""));
-        assertThat(terminal.run("ready", "--ladder", "abacus-one-sheet", "--grade", "9-10", uncorrected))
+        assertThat(
+                        terminal.run(
+                                "ready",
+                                "--ladder",
+                                "abacus-one-sheet",
+                                "--grade",
+                                "9-10",
+                                uncorrected))
                 .isZero();
         List<JsonNode> plain = terminal.lines();
         assertThat(plain).hasSize(60);

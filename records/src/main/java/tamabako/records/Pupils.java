@@ -101,8 +101,8 @@ public final class Pupils {
     }
 
     /// When something was last written down for each pupil: work, attendance, a note, a result or
-    /// an exam, and if there is nothing of the kind, when the pupil was put in the book. As ISO 8601, a day
-    /// or a moment, by the pupil's identity; empty where not even that is known.
+    /// an exam, and if there is nothing of the kind, when the pupil was put in the book. As ISO
+    /// 8601, a day or a moment, by the pupil's identity; empty where not even that is known.
     public Map<String, String> lastSeen() {
         return door.ask(book ->
                 book.createQuery(LAST_SEEN)

@@ -159,8 +159,7 @@ abstract class DeskWorkContract {
 
             assertThat(book.exams().of(aoi.id())).containsExactly(right, later);
             assertThat(book.exams().on(day(0))).containsExactlyInAnyOrder(right, others);
-            assertThat(book.exams().pupils())
-                    .containsExactlyInAnyOrder(aoi.id(), other.id());
+            assertThat(book.exams().pupils()).containsExactlyInAnyOrder(aoi.id(), other.id());
             book.exams().forget(aoi.id(), day(0), "dan-six-sections", "dan");
             assertThat(book.exams().of(aoi.id())).containsExactly(later);
             assertThat(book.exams().on(day(0))).containsExactly(others);

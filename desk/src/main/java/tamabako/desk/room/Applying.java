@@ -22,8 +22,7 @@ final class Applying {
                     room.with(seats.change(seat, one -> one.named(name)));
             case RoomEvent.ExtraTimeGiven(int seat, int percent) ->
                     room.with(
-                            seats.change(
-                                    seat, one -> one.with(new Seat.Aid(percent, one.way()))));
+                            seats.change(seat, one -> one.with(new Seat.Aid(percent, one.way()))));
             case RoomEvent.WayGiven(int seat, Way way) ->
                     room.with(
                             seats.change(

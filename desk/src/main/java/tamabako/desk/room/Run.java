@@ -22,7 +22,8 @@ record Run(
         Hands hands) {
 
     /// The first run of the first round.
-    static final Run FIRST = new Run(0, List.of(), new Phase.Waiting(), 0, Turn.NONE, 0, Hands.NONE);
+    static final Run FIRST =
+            new Run(0, List.of(), new Phase.Waiting(), 0, Turn.NONE, 0, Hands.NONE);
 
     Run {
         before = List.copyOf(before);

@@ -153,8 +153,7 @@ public record Seat(
     }
 
     private Seat doing(UnaryOperator<Doing> change) {
-        return new Seat(
-                number, name, pupil, keys, aid, removed, taken, change.apply(doing), later);
+        return new Seat(number, name, pupil, keys, aid, removed, taken, change.apply(doing), later);
     }
 
     Seat with(RoomEvent.Answered answered) {

@@ -84,6 +84,13 @@ function trouble(text, forEver) {
   }
 }
 
+/** A room that is closed has no way back; another one may have a code. */
+function toAnotherRoom() {
+  const link = /** @type {HTMLAnchorElement} */ (part('way-on').querySelector('a'));
+  link.href = '/join';
+  link.textContent = link.dataset.code ?? '';
+}
+
 async function look() {
   try {
     const answer = await fetch(`/seat/${state.room}/state`, { cache: 'no-store' });
@@ -112,6 +119,7 @@ async function round(now) {
   if (now.phase === 'closed') {
     sheet.leave();
     trouble(words.closed, true);
+    toAnotherRoom();
     box.send();
     return;
   }

@@ -69,12 +69,18 @@ final class RoomClass {
     /// @param view `one` or `all`
     /// @return the code
     String open(String view, String minutes) {
+        return open(view, minutes, "");
+    }
+
+    /// The same, for so many seats at most.
+    String open(String view, String minutes, String most) {
         Page page = teacher.page();
         teacher.open("/rooms");
         page.selectOption("#source", "sheet:ROOM-TEST");
         page.selectOption("#group", group.id());
         page.fill("#minutes", minutes);
         page.check("input[name=view][value=" + view + "]");
+        page.evaluate("most => document.querySelector('#most').value = most", most);
         page.click(".open-room .actions button");
         projector.open(page.url().replaceFirst("https?://[^/]+", "") + "/board");
         return page.textContent(".room-join .code").strip();

@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import java.net.InetAddress;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import tamabako.desk.opening.OpenDesk;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /// A pupil who hears the numbers of a showing on the own tablet, and one who reads those of a call.
 class WaysWalkTest {
@@ -23,69 +20,67 @@ class WaysWalkTest {
             "/call/stage?from=made&count=2&least=1&most=1&rows=3&minus=0&wording=full"
                     + "&pacing=s&pace=1&unit=none&round=standing&method=frame&seed=5&language=ja";
 
-    @TempDir private Path folder = Path.of("");
+    @RegisterExtension final WalkedDesk desk = new WalkedDesk();
 
     @Test
     void aPupilHearsTheNumbersThatTheProjectorShows() {
-        try (Desk desk = new Desk(folder, "en", SHOWING, "showing", "board");
-                Scene mei = desk.sit("Mei", 390)) {
-            desk.give("spoken");
-            Page page = mei.page();
-            assertThat(page.locator(".seat-status")).containsText("spoken on this tablet");
-            assertThat(page.locator(".seat-sound button")).isVisible();
-            mei.look("sound-off");
-            page.locator(".seat-sound button").click();
-            assertThat(page.locator(".seat-sound button")).isHidden();
-            desk.teacher.page().locator("#do-begin").click();
-            assertThat(page.locator(".seat-status")).containsText("Listen");
-            assertThat(page.locator("body.on-stage")).hasCount(0);
-            mei.look("listening");
-            desk.lead("open", 0);
-            assertThat(page.locator(".seat-pad")).isVisible(patient());
-            desk.write(page, 0, desk.answer(0));
-            desk.lead("reveal", 0);
-            assertThat(page.locator(".seat-status")).containsText("Right");
-            desk.teacher.look("teacher-with-a-way");
-        }
+        Room room = new Room("en", SHOWING, "showing", "board");
+        Scene mei = room.sit("Mei", 390);
+        room.give("spoken");
+        Page page = mei.page();
+        assertThat(page.locator(".seat-status")).containsText("spoken on this tablet");
+        assertThat(page.locator(".seat-sound button")).isVisible();
+        mei.look("sound-off");
+        page.locator(".seat-sound button").click();
+        assertThat(page.locator(".seat-sound button")).isHidden();
+        room.teacher.page().locator("#do-begin").click();
+        assertThat(page.locator(".seat-status")).containsText("Listen");
+        assertThat(page.locator("body.on-stage")).hasCount(0);
+        mei.look("listening");
+        room.lead("open", 0);
+        assertThat(page.locator(".seat-pad")).isVisible(patient());
+        room.write(page, 0, room.answer(0));
+        room.lead("reveal", 0);
+        assertThat(page.locator(".seat-status")).containsText("Right");
+        room.teacher.look("teacher-with-a-way");
     }
 
     @Test
     void aPupilReadsEachRowOfACallAfterItWasSaidAndHandsCountBesideTheTablets() {
-        try (Desk desk = new Desk(folder, "ja", CALL, "call", "");
-                Scene mei = desk.sit("芽衣", 390)) {
-            desk.give("captions");
-            Page teacher = desk.teacher.page();
-            teacher.locator("#to-caller").click();
-            teacher.fill("#room-hands", "many");
-            teacher.press("#room-hands", "Enter");
-            assertThat(teacher.locator("#room-hands-wrong")).not().isEmpty();
-            teacher.fill("#room-hands", "4");
-            teacher.press("#room-hands", "Enter");
-            assertThat(teacher.locator(".call-tally li").first()).containsText("5");
-            Page page = mei.page();
-            assertThat(page.locator(".seat-caption")).isHidden();
-            page.evaluate(
-                    """
-                    window.seen = [];
-                    new MutationObserver(() => {
-                        const text = document.querySelector('.seat-caption').textContent.trim();
-                        if (text && text !== window.seen.at(-1)?.text) window.seen.push({ text, at: performance.now() });
-                    }).observe(document.querySelector('.seat-caption'), { childList: true, subtree: true });
-                    """);
-            teacher.locator(".call-start").click();
-            assertThat(page.locator(".seat-caption")).containsText("2.", said());
-            mei.look("captions");
-            assertThat(page.locator(".seat-pad")).isVisible(patient());
-            assertThat(page.locator(".seat-caption")).containsText("3.", said());
-            mei.look("captions-and-pad");
-            desk.write(page, 0, desk.answer(0));
-            teacher.fill("#room-hands", "3");
-            teacher.press("#room-hands", "Enter");
-            teacher.locator(".call-show").click();
-            assertThat(teacher.locator(".call-tally li").nth(1)).containsText("4");
-            desk.teacher.look("caller-with-hands");
-            assertThat(rests(page)).hasSize(2).allMatch(rest -> rest >= 990);
-        }
+        Room room = new Room("ja", CALL, "call", "");
+        Scene mei = room.sit("芽衣", 390);
+        room.give("captions");
+        Page teacher = room.teacher.page();
+        teacher.locator("#to-caller").click();
+        teacher.fill("#room-hands", "many");
+        teacher.press("#room-hands", "Enter");
+        assertThat(teacher.locator("#room-hands-wrong")).not().isEmpty();
+        teacher.fill("#room-hands", "4");
+        teacher.press("#room-hands", "Enter");
+        assertThat(teacher.locator(".call-tally li").first()).containsText("5");
+        Page page = mei.page();
+        assertThat(page.locator(".seat-caption")).isHidden();
+        page.evaluate(
+                """
+                window.seen = [];
+                new MutationObserver(() => {
+                    const text = document.querySelector('.seat-caption').textContent.trim();
+                    if (text && text !== window.seen.at(-1)?.text) window.seen.push({ text, at: performance.now() });
+                }).observe(document.querySelector('.seat-caption'), { childList: true, subtree: true });
+                """);
+        teacher.locator(".call-start").click();
+        assertThat(page.locator(".seat-caption")).containsText("2.", said());
+        mei.look("captions");
+        assertThat(page.locator(".seat-pad")).isVisible(patient());
+        assertThat(page.locator(".seat-caption")).containsText("3.", said());
+        mei.look("captions-and-pad");
+        room.write(page, 0, room.answer(0));
+        teacher.fill("#room-hands", "3");
+        teacher.press("#room-hands", "Enter");
+        teacher.locator(".call-show").click();
+        assertThat(teacher.locator(".call-tally li").nth(1)).containsText("4");
+        room.teacher.look("caller-with-hands");
+        assertThat(rests(page)).hasSize(2).allMatch(rest -> rest >= 990);
     }
 
     /// From each caption to the next, in milliseconds.
@@ -105,20 +100,17 @@ class WaysWalkTest {
         return new LocatorAssertions.ContainsTextOptions().setTimeout(30_000);
     }
 
-    /// A desk whose teacher opened a room for a plan.
-    private static final class Desk implements AutoCloseable {
+    /// A room that the teacher opened for a plan.
+    private final class Room {
 
-        private final OpenDesk desk;
-        private final TeachersBrowser browser = new TeachersBrowser();
         private final String language;
         final Scene teacher;
 
-        Desk(Path folder, String language, String plan, String source, String screen) {
+        Room(String language, String plan, String source, String screen) {
             this.language = language;
-            desk = OpenDesk.open(folder, false, InetAddress.getLoopbackAddress(), 0);
             desk.book().settings().keep("showing.caution-read", "yes");
             desk.book().settings().keep("showing.seats", "200 250");
-            teacher = new Scene(browser.browser(), desk.url(), language, 1024);
+            teacher = desk.scene(language, 1024);
             teacher.open(plan);
             Page page = teacher.page();
             page.locator("a[href^='/rooms?source=" + source + "']").click();
@@ -130,7 +122,7 @@ class WaysWalkTest {
         }
 
         Scene sit(String name, int width) {
-            Scene tablet = new Scene(browser.browser(), desk.url(), language, width);
+            Scene tablet = desk.scene(language, width);
             tablet.open("/join/" + teacher.page().textContent(".room-join .code").strip());
             tablet.page().fill("#alias", name);
             tablet.page().locator(".join button").click();
@@ -184,13 +176,6 @@ class WaysWalkTest {
             assertThat(page.locator("#answer-" + problem)).hasValue(written);
             page.click("[data-key='after']");
             assertThat(page.locator(".seat-status")).not().isEmpty();
-        }
-
-        @Override
-        public void close() {
-            teacher.close();
-            browser.close();
-            desk.close();
         }
     }
 }

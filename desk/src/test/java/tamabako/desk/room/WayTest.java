@@ -6,7 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tamabako.desk.room.Turn.Move;
 
-/// Pupils who hear or read the numbers on their own tablet, and those who have none and raise hands.
+/// Pupils who hear or read the numbers on their own tablet, and those who have none and raise
+/// hands.
 class WayTest {
 
     private RoomState room = RoomState.open("room", "K7QM29", Lesson.setup(9, Lesson.called(3)));
@@ -27,9 +28,7 @@ class WayTest {
         for (int seat = 1; seat <= written.length; seat++) {
             int number = room.seats().find(seat).orElseThrow().taken() + 1;
             String answer = written[seat - 1];
-            ask(
-                    new RoomCommand.Answer(
-                            seat, "key" + seat, 1, number, problem, answer, true, 0));
+            ask(new RoomCommand.Answer(seat, "key" + seat, 1, number, problem, answer, true, 0));
         }
         move(Move.REVEAL, problem);
     }

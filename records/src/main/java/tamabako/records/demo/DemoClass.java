@@ -81,7 +81,8 @@ public final class DemoClass {
         DemoClass demo = new DemoClass(book, now);
         DemoTerm term = new DemoTerm(demo.chance);
         book.whole(() -> {
-            demo.sit(demo.group("Tuesday juniors", JUNIORS, term.juniors(), 1), JUNIORS, OF_JUNIORS);
+            demo.sit(
+                    demo.group("Tuesday juniors", JUNIORS, term.juniors(), 1), JUNIORS, OF_JUNIORS);
             demo.sit(demo.group("Thursday adults", ADULTS, term.adults(), 6), ADULTS, OF_ADULTS);
         });
     }

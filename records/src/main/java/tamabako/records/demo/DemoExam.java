@@ -30,7 +30,8 @@ record DemoExam(String grade, int daysAgo) {
         if (chance.nextInt(100) < AWAY_PER_HUNDRED) {
             return outcome(day, Came.NOT_SAT, Optional.empty(), Map.of());
         }
-        Map<String, Integer> points = points(pupil, DemoTerm.paper(grade, chance.nextLong()), chance);
+        Map<String, Integer> points =
+                points(pupil, DemoTerm.paper(grade, chance.nextLong()), chance);
         Reached reached =
                 Reached.of(DemoTerm.grade(grade), points)
                         .orElseThrow(() ->

@@ -28,6 +28,7 @@ final class DemoTerm {
 
     /// The ladder whose grades the groups work towards.
     static final String LADDER = "abacus-by-sections";
+
     private static final PaperId UNPRINTED = PaperId.draw(() -> 0);
 
     private final SplittableRandom chance;

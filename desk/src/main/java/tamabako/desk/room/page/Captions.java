@@ -27,7 +27,9 @@ record Captions(String language, List<String> rows) {
     /// Nothing where the teacher gave the seat no captions, and no row before it was said.
     static Captions of(RoomState room, Seat seat) {
         boolean isOn = seat.way() == Way.CAPTIONS && room.turn().problem() >= 0;
-        return isOn && room.current().activity() instanceof Activity.Called(var columns, var calling)
+        return isOn
+                        && room.current().activity()
+                                instanceof Activity.Called(var columns, var calling)
                 ? of(columns.get(room.turn().problem()), calling, room.said())
                 : NONE;
     }

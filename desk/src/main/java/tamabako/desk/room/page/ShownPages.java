@@ -17,9 +17,9 @@ import tamabako.desk.showing.Pace;
 import tamabako.desk.showing.Seats;
 import tamabako.desk.web.Reply;
 import tamabako.problems.Column;
+import tamabako.records.ClassBook;
 import tamabako.voice.sound.Sounding;
 import tamabako.voice.sound.Wave;
-import tamabako.records.ClassBook;
 
 /// The numbers that are shown, for whichever screen shows them; nobody gets them before the teacher
 /// begins.
@@ -61,10 +61,7 @@ final class ShownPages {
         return voice(room, seat, language)
                 .map(sounding ->
                         new Reply.Bytes(
-                                200,
-                                "audio/wav",
-                                Map.of(),
-                                Wave.of(sounding.sound().samples())));
+                                200, "audio/wav", Map.of(), Wave.of(sounding.sound().samples())));
     }
 
     private static Optional<Sounding> voice(RoomState room, Seat seat, Locale language) {
@@ -122,25 +119,25 @@ final class ShownPages {
             RoomState room, Activity.Shown shown, Pace pace, Optional<Seats> seats) {
         Column column = shown.columns().get(room.turn().problem());
         return write(
-                    Map.of(
-                            "problem",
-                            room.turn().problem(),
-                            "times",
-                            room.turn().times(),
-                            "texts",
-                            column.rows().stream().map(BigDecimal::toPlainString).toList(),
-                            "period",
-                            pace.period(),
-                            "shown",
-                            pace.shown(),
-                            "anySize",
-                            shown.anySize(),
-                            "beads",
-                            shown.look() == Look.FRAME,
-                            "screenWidth",
-                            seats.map(Seats::screenWidth).orElse(0),
-                            "nearest",
-                            seats.map(Seats::nearest).orElse(0)));
+                Map.of(
+                        "problem",
+                        room.turn().problem(),
+                        "times",
+                        room.turn().times(),
+                        "texts",
+                        column.rows().stream().map(BigDecimal::toPlainString).toList(),
+                        "period",
+                        pace.period(),
+                        "shown",
+                        pace.shown(),
+                        "anySize",
+                        shown.anySize(),
+                        "beads",
+                        shown.look() == Look.FRAME,
+                        "screenWidth",
+                        seats.map(Seats::screenWidth).orElse(0),
+                        "nearest",
+                        seats.map(Seats::nearest).orElse(0)));
     }
 
     private static String write(Map<String, ?> values) {

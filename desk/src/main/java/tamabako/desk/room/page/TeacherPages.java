@@ -108,8 +108,7 @@ final class TeacherPages {
                             .flatMap(call ->
                                     number(form, "hands")
                                             .map(hands ->
-                                                    new RoomCommand.CountHands(
-                                                            call - 1, hands)));
+                                                    new RoomCommand.CountHands(call - 1, hands)));
             case "lock" -> Optional.of(new RoomCommand.Lock(true));
             case "unlock" -> Optional.of(new RoomCommand.Lock(false));
             case "show-marks" -> Optional.of(new RoomCommand.ShowMarks(true));
