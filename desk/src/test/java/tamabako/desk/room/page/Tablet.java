@@ -49,8 +49,16 @@ final class Tablet {
         List<String> fields =
                 new ArrayList<>(
                         List.of(
-                                "number", "" + number, "run", "" + run, "problem", problem,
-                                "written", written, "fresh", "1"));
+                                "number",
+                                "" + number,
+                                "run",
+                                "" + run,
+                                "problem",
+                                problem,
+                                "written",
+                                written,
+                                "fresh",
+                                "1"));
         fields.addAll(List.of(more));
         return post(seat + "/answers", fields.toArray(String[]::new));
     }
