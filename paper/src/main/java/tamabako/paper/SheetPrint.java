@@ -30,8 +30,8 @@ public final class SheetPrint {
         write(List.of(sheet), wish, out);
     }
 
-    /// Prints many sheets as one PDF: all the problems, then all the keys. It costs much less than
-    /// a file for each.
+    /// Prints many sheets as one PDF: all the problems, then the keys, as many on a page as fit. It
+    /// costs much less than a file for each.
     ///
     /// @throws tamabako.paper.wish.Unprintable if one of the sheets cannot be printed as wished
     /// @throws IOException if `out` fails
@@ -54,9 +54,7 @@ public final class SheetPrint {
                 }
             }
             if (wish.part().hasKey()) {
-                for (Sheet sheet : clean) {
-                    pdf.add(SheetLayout.ofKey(sheet, cleanWish, PrintFonts.SHARED, pdf.pages()));
-                }
+                pdf.add(SheetLayout.ofKeys(clean, cleanWish, PrintFonts.SHARED, pdf.pages()));
             }
             out.write(pdf.finish(describe(clean, cleanWish, words)));
         }

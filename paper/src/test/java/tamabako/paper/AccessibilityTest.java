@@ -87,6 +87,14 @@ class AccessibilityTest {
     }
 
     @Test
+    void theSheetsOfAClassWithTheirKeysKeepTheRulesOfPdfUa1() throws Exception {
+        var out = new ByteArrayOutputStream();
+        SheetPrint.write(
+                List.of(ALTERNATING, MIXED, ALTERNATING), PrintWish.JAPANESE.with(Part.BOTH), out);
+        assertThat(brokenRules(out.toByteArray())).isEmpty();
+    }
+
+    @Test
     void everyPartOfAPaperInEveryLanguageSizeAndFormatKeepsTheRulesOfPdfUa1() throws Exception {
         for (PaperPrintWish wish :
                 List.of(

@@ -89,8 +89,7 @@ final class DrawnSheets {
         Terms terms = terms(draw, kind, places);
         int degree = draw.between(2, 3);
         for (int i = 0; i < count; i++) {
-            problems.add(
-                    problem(draw, kind == 4 ? 2 + degree : kind, rows, digits, places, terms));
+            problems.add(problem(draw, kind == 4 ? 2 + degree : kind, rows, digits, places, terms));
         }
         return problems;
     }

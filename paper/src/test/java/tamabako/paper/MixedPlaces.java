@@ -30,8 +30,8 @@ final class MixedPlaces {
         for (Decoration decoration : laid.decorations()) {
             for (Mark mark : decoration.marks()) {
                 if (mark
-                        instanceof
-                        Mark.Box(double x, double y, double width, double height, Ink ink)
+                                instanceof
+                                Mark.Box(double x, double y, double width, double height, Ink ink)
                         && ink == Ink.HAIR) {
                     cells.add(
                             new Cell(

@@ -39,8 +39,7 @@ class MixedSheetTest {
 
     private static final int SHEETS = 200;
     private static final PrintWish KEY = PrintWish.ENGLISH.with(Part.KEY);
-    private static final Pattern BEAD =
-            Pattern.compile("No\\. (\\d+)( ?(mental|called|暗算|読上))?");
+    private static final Pattern BEAD = Pattern.compile("No\\. (\\d+)( ?(mental|called|暗算|読上))?");
 
     @Test
     void theKeyAnswersWhatStandsOnTheSheetUnderTheSameNumbersInTheirOrder() {
@@ -140,8 +139,7 @@ class MixedSheetTest {
         Pages pages = Pages.read(out.toByteArray());
         assertThat(pages.pages())
                 .hasSize(12)
-                .allSatisfy(page ->
-                        assertThat(Reader.sheet(new Pages(List.of(page)))).hasSize(20));
+                .allSatisfy(page -> assertThat(Reader.sheet(new Pages(List.of(page)))).hasSize(20));
     }
 
     @Test

@@ -14,6 +14,7 @@ import tamabako.paper.Pages.Line;
 final class Reader {
 
     private static final String NUMBER = "(?:\u2212 ?)?[¥$€£]?\\d{1,3}(?:,\\d{3})*(?:\\.\\d+)?";
+
     /// What is not worked on the frame says so beside its number.
     private static final String MODE = "(?: ?(?:mental|called|暗算|読上))?";
 

@@ -7,11 +7,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import tamabako.paper.Pages.Line;
 import tamabako.paper.figures.PrintedNumber;
 import tamabako.paper.wish.Part;
 import tamabako.paper.wish.PrintWish;
@@ -77,14 +79,53 @@ class SheetPrintTest {
     }
 
     @Test
-    void manySheetsBecomeOneFileWithTheKeysAtTheEnd() throws IOException {
-        List<Sheet> sheets = List.of(products(3), products(5), products(4));
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SheetPrint.write(sheets, BOTH, out);
-        Pages pages = Pages.read(out.toByteArray());
-        assertThat(pages.pages()).hasSize(6);
+    void manySheetsBecomeOneFileWithTheKeysTogetherAtTheEnd() throws IOException {
+        List<Sheet> sheets = List.of(products(3), columns(5, 4), products(4));
+        Pages pages = print(sheets, BOTH);
+        assertThat(pages.pages()).hasSize(4);
         assertThat(Reader.sheet(new Pages(pages.pages().subList(1, 2)))).hasSize(5);
-        assertThat(Reader.key(new Pages(pages.pages().subList(5, 6)))).hasSize(4);
+        assertThat(pages.text().getLast())
+                .containsSubsequence(
+                        "Keys of 3 sheets Key",
+                        "Products · Sheet p1",
+                        "1 77 2 84 3 91",
+                        "Columns · Sheet c1",
+                        "1 404 2 408 3 412 4 416 5 420",
+                        "Products · Sheet p1",
+                        "1 77 2 84 3 91 4 98");
+    }
+
+    @Test
+    void aShortKeyIsNotTornApartByAPageTurn() throws IOException {
+        List<Sheet> sheets = Collections.nCopies(12, products(20));
+        for (PrintWish wish : List.of(BOTH, BOTH.in(Locale.JAPANESE).with(Size.LARGE))) {
+            Pages keys = print(sheets, wish.with(Part.KEY));
+            int headings = 0;
+            for (List<Line> page : keys.pages()) {
+                int here = (int) page.stream().filter(line -> line.text().contains(" p1")).count();
+                assertThat(Reader.key(new Pages(List.of(page)))).hasSize(20);
+                long last =
+                        page.stream().filter(line -> line.text().matches("(.* )?20 210")).count();
+                assertThat(last).isEqualTo(here);
+                headings += here;
+            }
+            assertThat(headings).isEqualTo(12);
+            assertThat(keys.pages().size()).isLessThan(12);
+        }
+    }
+
+    @Test
+    void aLongTitleAmongKeysIsCutButNotTheNumberOfItsSheet() throws IOException {
+        Sheet other = new Sheet("p2", "very long title ".repeat(20), products(2).problems());
+        Pages keys = print(List.of(products(2), other), BOTH.with(Part.KEY));
+        assertThat(keys.text().getFirst())
+                .anyMatch(line -> line.matches("very long title .*… · Sheet p2"));
+    }
+
+    private static Pages print(List<Sheet> sheets, PrintWish wish) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SheetPrint.write(sheets, wish, out);
+        return Pages.read(out.toByteArray());
     }
 
     @Test
@@ -139,6 +180,35 @@ class SheetPrintTest {
         Sheet sheet = new Sheet("1", "Long ids", problems);
         assertThat(Reader.sheet(Pages.of(sheet, PrintWish.ENGLISH)).keySet())
                 .containsExactly("1", "2", "3");
+    }
+
+    @Test
+    void idsThatComeTwiceGiveWayToNumbers() {
+        List<Problem> twice = new ArrayList<>(products(3).problems());
+        twice.addAll(products(3).problems());
+        assertThat(Reader.sheet(Pages.of(new Sheet("1", "Twice", twice), PrintWish.ENGLISH)))
+                .containsOnlyKeys("1", "2", "3", "4", "5", "6");
+    }
+
+    @Test
+    void fifteenColumnsOfEightRowsAreAPageWithFiguresALittleSmaller() {
+        assertThat(Pages.of(columns(15, 8), PrintWish.ENGLISH).pages()).hasSize(1);
+    }
+
+    @Test
+    void fifteenColumnsOfTenRowsFillTheirFirstPage() {
+        Pages pages = Pages.of(columns(15, 10), PrintWish.ENGLISH);
+        assertThat(Reader.sheet(new Pages(pages.pages().subList(0, 1)))).hasSize(10);
+        assertThat(Reader.sheet(new Pages(pages.pages().subList(1, 2)))).hasSize(5);
+    }
+
+    private static Sheet columns(int count, int rows) {
+        List<Problem> columns = new ArrayList<>();
+        for (int i = 1; i <= count; i++) {
+            List<BigDecimal> numbers = Collections.nCopies(rows, BigDecimal.valueOf(100L + i));
+            columns.add(new Column(String.valueOf(i), numbers, Terms.PLAIN));
+        }
+        return new Sheet("c1", "Columns", columns);
     }
 
     @Test

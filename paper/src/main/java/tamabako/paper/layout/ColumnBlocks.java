@@ -44,32 +44,73 @@ final class ColumnBlocks implements Piece {
 
     @Override
     public double opening(double air) {
-        return shape.form().height(PrintedColumn.mostRows(block(0)), air);
+        return height(blocks().getFirst(), 0);
     }
 
+    /// As many blocks go on each page as fit at their closest; these are then as airy as they may
+    /// be on it, so that air leaves no page half empty.
     @Override
     public void lay(Flow flow, double air) {
-        for (int first = 0; first < columns.size(); first += shape.across().count()) {
-            List<PrintedColumn> block = block(first);
-            int rows = PrintedColumn.mostRows(block);
-            double fitting = Math.min(air, mostAir(block, rows, flow.roomOfPage()));
-            double height = shape.form().height(rows, fitting);
-            flow.require(height);
-            if (!flow.isTrial()) {
-                layBlock(flow, block, rows, fitting);
-            }
-            flow.down(height + setting.pick(12, 14) + 12 * fitting);
+        List<List<PrintedColumn>> blocks = blocks();
+        blocks.forEach(block -> checkRows(block, flow.roomOfPage() - setting.pick(26, 38)));
+        int next = 0;
+        while (next < blocks.size()) {
+            flow.require(height(blocks.get(next), 0));
+            int end = next + fitting(blocks.subList(next, blocks.size()), flow.room());
+            layPage(flow, blocks.subList(next, end), air);
+            next = end;
         }
     }
 
-    /// How airy a block may be to fit on a page of its own, below the heading of its section.
-    private double mostAir(List<PrintedColumn> block, int rows, double page) {
-        double room = page - setting.pick(26, 38);
-        double close = shape.form().height(rows, 0);
-        if (close > room) {
-            throw tooManyRows(block, rows, room);
+    private void layPage(Flow flow, List<List<PrintedColumn>> blocks, double air) {
+        double fitting =
+                Layout.AIRS.stream()
+                        .filter(each -> each <= air && heightOfAll(blocks, each) <= flow.room())
+                        .findFirst()
+                        .orElse(0.0);
+        for (List<PrintedColumn> block : blocks) {
+            if (!flow.isTrial()) {
+                layBlock(flow, block, PrintedColumn.mostRows(block), fitting);
+            }
+            flow.down(height(block, fitting) + below(fitting));
         }
-        return (room - close) / (shape.form().height(rows, 1) - close);
+    }
+
+    private int fitting(List<List<PrintedColumn>> blocks, double room) {
+        int fitting = 1;
+        while (fitting < blocks.size() && heightOfAll(blocks.subList(0, fitting + 1), 0) <= room) {
+            fitting++;
+        }
+        return fitting;
+    }
+
+    /// The height of blocks one below the other, without the clear room below the last.
+    private double heightOfAll(List<List<PrintedColumn>> blocks, double air) {
+        double heights = blocks.stream().mapToDouble(block -> height(block, air)).sum();
+        return heights + (blocks.size() - 1) * below(air);
+    }
+
+    private double height(List<PrintedColumn> block, double air) {
+        return shape.form().height(PrintedColumn.mostRows(block), air);
+    }
+
+    private double below(double air) {
+        return ColumnShape.below(setting) + 12 * air;
+    }
+
+    /// @param room the room of a page below the heading of a section
+    private void checkRows(List<PrintedColumn> block, double room) {
+        if (height(block, 0) > room) {
+            int rows = PrintedColumn.mostRows(block);
+            PrintedColumn longest =
+                    block.stream()
+                            .filter(each -> each.rows().size() == rows)
+                            .findFirst()
+                            .orElseThrow();
+            int most = shape.form().rowsIn(room);
+            throw new Unprintable(
+                    new Reason.TooManyRows(longest.label(), rows, most, setting.size()));
+        }
     }
 
     private void layBlock(Flow flow, List<PrintedColumn> block, int rows, double air) {
@@ -94,14 +135,7 @@ final class ColumnBlocks implements Piece {
         return setting.endingAt(right, baseline, Face.REGULAR, size, Ink.SOFT, String.valueOf(row));
     }
 
-    private List<PrintedColumn> block(int first) {
-        return columns.subList(first, Math.min(columns.size(), first + shape.across().count()));
-    }
-
-    private Unprintable tooManyRows(List<PrintedColumn> block, int rows, double room) {
-        PrintedColumn longest =
-                block.stream().filter(each -> each.rows().size() == rows).findFirst().orElseThrow();
-        return new Unprintable(
-                new Reason.TooManyRows(longest.label(), rows, shape.form().rowsIn(room), setting.size()));
+    private List<List<PrintedColumn>> blocks() {
+        return shape.blocks(columns);
     }
 }

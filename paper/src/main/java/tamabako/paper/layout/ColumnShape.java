@@ -1,5 +1,6 @@
 package tamabako.paper.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import tamabako.paper.wish.Unprintable;
 import tamabako.paper.wish.Unprintable.Reason;
@@ -8,6 +9,15 @@ import tamabako.paper.wish.Unprintable.Reason;
 record ColumnShape(Across across, ColumnForm form, Setting setting) {
 
     private static final int MOST_ACROSS = 5;
+    private static final double STEP = 0.5;
+
+    /// Figures are made smaller by no more than this to save a page.
+    private static final double MOST_SMALLER = 2;
+
+    /// So much more room pages have that have no head of a sheet.
+    private static final double LATER = 100;
+
+    private static final double LATER_LARGE = 140;
 
     /// The shape that all `columns` fit.
     ///
@@ -34,7 +44,65 @@ record ColumnShape(Across across, ColumnForm form, Setting setting) {
                                         cues,
                                         setting),
                                 setting))
+                .map(shape -> shape.onFewestPages(columns))
                 .orElseThrow(() -> tooWide(columns, setting));
+    }
+
+    /// The same with figures a little smaller where that saves a page.
+    private ColumnShape onFewestPages(List<PrintedColumn> columns) {
+        ColumnShape best = this;
+        double least = Math.max(setting.size().leastFigures(), across.figures() - MOST_SMALLER);
+        for (double figures = across.figures() - STEP; figures >= least; figures -= STEP) {
+            ColumnShape smaller = with(figures);
+            if (smaller.pages(columns) < best.pages(columns)) {
+                best = smaller;
+            }
+        }
+        return best;
+    }
+
+    private ColumnShape with(double figures) {
+        ColumnForm smaller =
+                new ColumnForm(
+                        form.width(),
+                        figures,
+                        form.decimals(),
+                        form.widest(),
+                        form.cues(),
+                        setting);
+        return new ColumnShape(
+                new Across(across.count(), across.width(), figures), smaller, setting);
+    }
+
+    /// How many pages the columns take below the head of a sheet, at their closest.
+    private int pages(List<PrintedColumn> columns) {
+        double page = room(setting);
+        double room = page;
+        int pages = 1;
+        for (List<PrintedColumn> block : blocks(columns)) {
+            double height = form.height(PrintedColumn.mostRows(block), 0);
+            if (height > room) {
+                pages++;
+                room = page + setting.pick(LATER, LATER_LARGE);
+            }
+            room -= height + below(setting);
+        }
+        return pages;
+    }
+
+    /// The columns, as many as go side by side in each.
+    List<List<PrintedColumn>> blocks(List<PrintedColumn> columns) {
+        List<List<PrintedColumn>> blocks = new ArrayList<>();
+        for (int first = 0; first < columns.size(); first += across.count()) {
+            int end = Math.min(columns.size(), first + across.count());
+            blocks.add(columns.subList(first, end));
+        }
+        return blocks;
+    }
+
+    /// The clear room below a block at its closest.
+    static double below(Setting setting) {
+        return setting.pick(12, 14);
     }
 
     /// Lays a column in the place of that number from the left.
@@ -67,15 +135,14 @@ record ColumnShape(Across across, ColumnForm form, Setting setting) {
 
     /// The largest figures with which so many rows still go on a page below the head of a sheet.
     private static double highestFigures(int rows, Setting setting) {
-        double head = setting.pick(140, 190);
         double room =
-                setting.page().bottom()
-                        - setting.page().top()
-                        - head
-                        - NumberBead.height(setting)
-                        - ColumnForm.SIDE
-                        - setting.size().box();
+                room(setting) - NumberBead.height(setting) - ColumnForm.SIDE - setting.size().box();
         return Math.max(setting.size().leastFigures(), room / (rows * ColumnForm.CLOSE));
+    }
+
+    /// The room of a page below the head of a sheet.
+    private static double room(Setting setting) {
+        return setting.page().bottom() - setting.page().top() - setting.pick(140, 190);
     }
 
     private static double gap(Setting setting) {

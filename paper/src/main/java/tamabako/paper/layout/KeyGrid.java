@@ -11,6 +11,9 @@ final class KeyGrid implements Piece {
 
     private static final int MOST_ACROSS = 5;
 
+    /// A key of no more rows is not torn apart by a page turn.
+    private static final int MOST_WHOLE = 8;
+
     private final List<PrintedAnswer> answers;
     private final Setting setting;
     private final double labels;
@@ -37,9 +40,11 @@ final class KeyGrid implements Piece {
         return true;
     }
 
+    /// A short key stays whole.
     @Override
     public double opening(double air) {
-        return pitch(air);
+        int rows = Math.ceilDiv(answers.size(), across.count());
+        return (rows <= MOST_WHOLE ? rows : 2) * pitch(air);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package tamabako.paper.layout;
 
+import java.util.Arrays;
 import java.util.List;
 
 /// Lays the sections of a part on pages, below one head.
@@ -22,6 +23,23 @@ record Layout(Head head, Foot foot, List<Block> blocks, Setting setting) {
         for (int i = blocks.size() - 1; i >= 0; i--) {
             airs[i] = best(airs, i, fewest);
         }
+        return laid(firstPage, airs);
+    }
+
+    /// The same with all sections equally airy, for sections that are all alike.
+    Laid layEvenly(int firstPage) {
+        double[] airs = new double[blocks.size()];
+        int fewest = tried(airs).pages();
+        for (double air : AIRS) {
+            Arrays.fill(airs, air);
+            if (tried(airs).pages() == fewest) {
+                break;
+            }
+        }
+        return laid(firstPage, airs);
+    }
+
+    private Laid laid(int firstPage, double[] airs) {
         Flow flow = new Flow(setting.page(), firstPage, topOfLater());
         lay(flow, airs);
         finish(flow);

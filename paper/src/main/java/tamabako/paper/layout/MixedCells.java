@@ -51,8 +51,7 @@ record MixedCells(
                 .map(told ->
                         switch (told) {
                             case Story _ -> story(numbered);
-                            case PadLine line ->
-                                    brief(numbered, PadWords.of(line, setting), pads);
+                            case PadLine line -> brief(numbered, PadWords.of(line, setting), pads);
                         })
                 .orElseGet(() -> sum(numbered));
     }
@@ -63,8 +62,7 @@ record MixedCells(
         }
         Expression expression = Expression.of(numbered);
         AnswerBox box =
-                boxes.getOrDefault(
-                        AnswerRule.of(numbered.problem()), AnswerBox.plain(setting));
+                boxes.getOrDefault(AnswerRule.of(numbered.problem()), AnswerBox.plain(setting));
         return brief(numbered, new Sum(expression, Widths.of(List.of(expression))), box);
     }
 

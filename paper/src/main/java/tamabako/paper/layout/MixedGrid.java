@@ -63,8 +63,8 @@ record MixedGrid(List<MixedCell> cells, int across, double figures, Setting sett
     /// The height of a row: that of its highest place.
     double height(List<Slot> row, double air) {
         return row.stream()
-                .mapToDouble(slot ->
-                        slot.cells().stream().mapToDouble(cell -> height(cell, air)).sum())
+                .mapToDouble(
+                        slot -> slot.cells().stream().mapToDouble(cell -> height(cell, air)).sum())
                 .max()
                 .orElseThrow();
     }

@@ -92,7 +92,7 @@ final class MixedRows implements Piece {
                 .map(grid -> Tried.of(grid, first, page))
                 .min(
                         Comparator.comparingInt(Tried::pages)
-                                .thenComparing(tried -> -tried.grid().figures())
+                                .thenComparingDouble(tried -> -tried.grid().figures())
                                 .thenComparingInt(Tried::rows)
                                 .thenComparingInt(tried -> tried.grid().across()))
                 .orElseThrow()
@@ -132,8 +132,7 @@ final class MixedRows implements Piece {
         for (MixedCell cell : slot.cells()) {
             double high = grid.height(cell, air) + more;
             flow.decorate(new Box(left, top, width, high, Ink.HAIR));
-            Room inside =
-                    new Room(left + inset, top + inset, width - 2 * inset, high - 2 * inset);
+            Room inside = new Room(left + inset, top + inset, width - 2 * inset, high - 2 * inset);
             cell.lay(flow, inside, grid.figures(), air);
             top += high;
         }
@@ -141,9 +140,10 @@ final class MixedRows implements Piece {
 
     private void checkHeight(MixedCell cell, double page) {
         double inside = page - 2 * MixedGrid.inset(setting);
-        cell.tooHigh(setting.size().leastFigures(), inside).ifPresent(reason -> {
-            throw new Unprintable(reason);
-        });
+        cell.tooHigh(setting.size().leastFigures(), inside)
+                .ifPresent(reason -> {
+                    throw new Unprintable(reason);
+                });
     }
 
     private Unprintable tooWide() {

@@ -10,9 +10,10 @@ record Numbered(String label, Problem problem) {
     private static final int LONGEST_LABEL = 4;
 
     /// `problems` under their own ids where all of these are short enough to print (1 to 4
-    /// characters), else numbered from 1.
+    /// characters) and no two are the same, else numbered from 1.
     static List<Numbered> of(List<Problem> problems) {
-        boolean own = problems.stream().map(Problem::id).allMatch(Numbered::printable);
+        List<String> ids = problems.stream().map(Problem::id).distinct().toList();
+        boolean own = ids.size() == problems.size() && ids.stream().allMatch(Numbered::printable);
         List<Numbered> numbered = new ArrayList<>();
         for (Problem problem : problems) {
             String place = String.valueOf(numbered.size() + 1);

@@ -36,8 +36,8 @@ record Section(List<Numbered> problems) {
 
     /// Divides a sheet into sections, in its order. Plain numbers and amounts may each have a rule
     /// of their own for the answers; a second rule begins a new section. Where sections would come
-    /// back (a kind, then another section, then the kind again, and fewer than five problems in each
-    /// on average), all of the sheet is one section.
+    /// back (a kind, then another section, then the kind again, and fewer than five problems in
+    /// each on average), all of the sheet is one section.
     static List<Section> of(List<Numbered> problems) {
         List<Section> sections = divide(problems, true);
         boolean alternate = comeBack(sections) && problems.size() < ROW * sections.size();
@@ -86,9 +86,7 @@ record Section(List<Numbered> problems) {
 
     /// Those of its problems that are told in this way.
     List<Numbered> told(Telling telling) {
-        return problems.stream()
-                .filter(each -> Telling.of(each.problem()) == telling)
-                .toList();
+        return problems.stream().filter(each -> Telling.of(each.problem()) == telling).toList();
     }
 
     /// How the numbers of all its problems are told, where it is not mixed.

@@ -5,6 +5,7 @@ import java.util.List;
 import tamabako.paper.layout.Mark.Rule;
 import tamabako.paper.layout.Mark.Words;
 import tamabako.paper.words.PrintWords;
+import tamabako.problems.Sheet;
 
 /// What stands over a section: its kind, the points of a problem, and the rule for the answers.
 ///
@@ -24,6 +25,21 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
     static SectionHead of(Section section, boolean key, Setting setting) {
         PrintWords words = setting.words();
         return of(section, words.say(section.heading()), key, setting);
+    }
+
+    /// The head of a section of a key among keys of other sheets: title and number of its sheet,
+    /// and its kind.
+    ///
+    /// @param kind empty where the sheet has but one section
+    static SectionHead ofSheet(Sheet sheet, Section section, String kind, Setting setting) {
+        PrintWords words = setting.words();
+        String number = words.say("sheet", sheet.id());
+        String after = kind.isEmpty() ? number : words.say("paper.kind", number, kind);
+        double size = headingSize(setting);
+        double beside = setting.width(Face.BOLD, size, words.say("paper.later", "", after));
+        double room = setting.across() - beside - setting.pick(90, 150);
+        String title = Lines.of(setting, Face.BOLD, size, sheet.title(), room, 1).getFirst();
+        return of(section, words.say("paper.later", title, after), true, setting);
     }
 
     /// The head of a section that goes by its own name.
@@ -83,6 +99,10 @@ record SectionHead(String heading, String points, List<String> notes, Setting se
     }
 
     private double headingSize() {
+        return headingSize(setting);
+    }
+
+    private static double headingSize(Setting setting) {
         return setting.pick(11, 18);
     }
 

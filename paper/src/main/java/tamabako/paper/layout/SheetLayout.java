@@ -29,6 +29,36 @@ public final class SheetLayout {
         return lay(sheet, true, wish, measure, firstPage);
     }
 
+    /// The answers of `sheets`, one sheet after the other, as many on a page as fit.
+    ///
+    /// @throws Unprintable as [#ofSheet]
+    public static Laid ofKeys(List<Sheet> sheets, PrintWish wish, Measure measure, int firstPage) {
+        if (sheets.size() == 1) {
+            return ofKey(sheets.getFirst(), wish, measure, firstPage);
+        }
+        sheets.forEach(sheet -> Legible.check(sheet, wish, measure));
+        PrintWords words = PrintWords.of(wish.language());
+        Setting setting = new Setting(words, wish.size(), Page.of(PageSize.A4), measure);
+        String all = words.say("keys", sheets.size());
+        Head head = new SheetHead(new Sheet("", all, List.of()), true, wish, setting);
+        List<Block> blocks =
+                sheets.stream().flatMap(sheet -> keyOf(sheet, setting).stream()).toList();
+        return new Layout(head, new Foot(all, setting), blocks, setting).layEvenly(firstPage);
+    }
+
+    private static List<Block> keyOf(Sheet sheet, Setting setting) {
+        List<Section> sections = Section.of(Numbered.of(sheet.problems()));
+        List<Block> blocks = new ArrayList<>();
+        for (Section section : sections) {
+            String kind = sections.size() == 1 ? "" : setting.words().say(section.heading());
+            blocks.add(
+                    new Block(
+                            SectionHead.ofSheet(sheet, section, kind, setting),
+                            Pieces.of(section, true, setting)));
+        }
+        return blocks;
+    }
+
     /// The slip pads that problems of `sheet` are told by, as far as these tell of them.
     ///
     /// @throws Unprintable as [#ofSheet], or if problems side by side tell of different pads

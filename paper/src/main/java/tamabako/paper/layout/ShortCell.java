@@ -68,8 +68,7 @@ record ShortCell(String label, String number, Asked asked, AnswerBox box, Settin
                         List.of(
                                 row(
                                         NumberBead.lay(
-                                                flow, number, left, at.top(), at.width(),
-                                                setting)),
+                                                flow, number, left, at.top(), at.width(), setting)),
                                 row(
                                         flow.leaf(
                                                 Role.CELL,
