@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -71,6 +74,23 @@ class PlanCommandTest {
 
         terminal.run(asked);
         assertThat(terminal.out()).isEqualTo(first);
+    }
+
+    @Test
+    void theSheetsOfAllPupilsAreOneFileWithTheirKeysTogether() throws IOException {
+        Path pdf = folder.resolve("tuesday.pdf");
+        String[] asked = {
+            "plan", "--ladder", "abacus-one-sheet", "--grade", "8", "--sheets", pdf.toString(), file()
+        };
+
+        assertThat(terminal.run(asked)).isEqualTo(1);
+
+        assertThat(terminal.out().lines()).hasSize(2);
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            String text = new PDFTextStripper().getText(document);
+            assertThat(document.getNumberOfPages()).isEqualTo(3);
+            assertThat(text).contains("Aoi", "Ren", "Keys of 2 sheets");
+        }
     }
 
     @Test

@@ -24,6 +24,7 @@ import tamabako.insight.plan.Lacks;
 import tamabako.insight.plan.Learning;
 import tamabako.insight.plan.Load;
 import tamabako.insight.plan.Need;
+import tamabako.insight.plan.Planner;
 import tamabako.insight.plan.Practised;
 import tamabako.insight.pooling.Manner;
 import tamabako.insight.simulation.ColumnPupil;
@@ -78,7 +79,6 @@ final class PlanTrial {
     private static final int POOL = 60;
     private static final double SHARED = 0.4;
     private static final double OWN = 0.9;
-    private static final double RIGHT = 0.8;
     private static final int POINTS = 100;
 
     /// A problem that is ready to be worked.
@@ -250,7 +250,7 @@ final class PlanTrial {
             double[] met,
             long seed) {
         double[] likeliest = lacks.likeliest();
-        List<Exercise> fitting = exercises.fitting(way == Way.ORACLE ? truth : likeliest, RIGHT);
+        List<Exercise> fitting = exercises.fitting(way == Way.ORACLE ? truth : likeliest, Planner.RIGHT);
         List<Exercise> moves =
                 fitting.stream().filter(one -> one.focus() instanceof Focus.OfMove).toList();
 

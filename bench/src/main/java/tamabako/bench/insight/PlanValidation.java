@@ -9,7 +9,7 @@ import tamabako.insight.plan.Learning;
 /// Writes the table of docs/validation.md on plans.
 public final class PlanValidation {
 
-    private static final long SEED = 20_261_130;
+    private static final long DOCUMENTED = 20_261_130;
     private static final int TENTHS = 10;
 
     private PlanValidation() {}
@@ -18,28 +18,29 @@ public final class PlanValidation {
     private record Pair(double before, double gain, double asInExam) {}
 
     /// Runs it with so many pupils (1,000 if not given), practice that tells so much (the share of
-    /// slips gone each time a move is met), what the planner takes that for, and so many answers
-    /// known before; a last argument names the ways.
+    /// slips gone each time a move is met), what the planner takes that for, so many answers known
+    /// before, and the seed; a last argument names the ways.
     public static void main(String[] arguments) {
         int pupils = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000;
         double rate = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 0.0017;
         double believed = arguments.length > 2 ? Double.parseDouble(arguments[2]) : rate;
         int known = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 100;
+        long seed = arguments.length > 4 ? Long.parseLong(arguments[4]) : DOCUMENTED;
         PlanTrial trial = new PlanTrial(rate, new Learning(believed));
         List<PlanTrial.Pupil> drawn =
                 IntStream.range(0, pupils)
                         .parallel()
-                        .mapToObj(i -> trial.pupil(SEED + i, known))
+                        .mapToObj(i -> trial.pupil(seed + i, known))
                         .toList();
-        List<PlanTrial.Gain> asInExam = gains(trial, PlanTrial.Way.EXAM_ONLY, drawn);
+        List<PlanTrial.Gain> asInExam = gains(trial, PlanTrial.Way.EXAM_ONLY, drawn, seed);
         System.out.println(
                 "| way | gain in points | standard error of the difference | least gain over the exam's in a tenth |");
         for (PlanTrial.Way way : PlanTrial.Way.values()) {
-            if (arguments.length > 4 && !arguments[4].contains(way.name())) {
+            if (arguments.length > 5 && !arguments[5].contains(way.name())) {
                 continue;
             }
             List<PlanTrial.Gain> gains =
-                    way == PlanTrial.Way.EXAM_ONLY ? asInExam : gains(trial, way, drawn);
+                    way == PlanTrial.Way.EXAM_ONLY ? asInExam : gains(trial, way, drawn, seed);
             List<Pair> pairs =
                     IntStream.range(0, pupils)
                             .mapToObj(i ->
@@ -80,10 +81,10 @@ public final class PlanValidation {
     }
 
     private static List<PlanTrial.Gain> gains(
-            PlanTrial trial, PlanTrial.Way way, List<PlanTrial.Pupil> pupils) {
+            PlanTrial trial, PlanTrial.Way way, List<PlanTrial.Pupil> pupils, long seed) {
         return IntStream.range(0, pupils.size())
                 .parallel()
-                .mapToObj(i -> trial.work(way, pupils.get(i), SEED + i))
+                .mapToObj(i -> trial.work(way, pupils.get(i), seed + i))
                 .toList();
     }
 }

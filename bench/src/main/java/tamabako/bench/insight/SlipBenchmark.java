@@ -182,16 +182,17 @@ public class SlipBenchmark {
     /// a hundred and each second slip after it; the whole takes a hundred times as long.
     @Benchmark
     public int hundredthOfPairsWorkedAgain() {
-        turn = (turn + 1) % EVERY;
-        Case first = cases.getFirst();
-        return first.reworking().pairsLeadingTo(first.ofTwo().longValueExact(), turn, EVERY);
+        int next = turn();
+        long written = cases.get(next).ofTwo().longValueExact();
+        return cases.get(next).reworking().pairsLeadingTo(written, next, EVERY);
     }
 
     /// The same from the table: all pairs, bead by bead, and what else may lead to the answer.
     @Benchmark
     public Evidence pairsFound() {
-        String written = cases.getFirst().ofTwo().toPlainString();
-        return SlipFinder.evidence(tables.getFirst(), written).orElseThrow();
+        int next = turn();
+        String written = cases.get(next).ofTwo().toPlainString();
+        return SlipFinder.evidence(tables.get(next), written).orElseThrow();
     }
 
     /// Forty wrong answers to one column, each ranked, the table made anew.

@@ -30,6 +30,7 @@ import tamabako.problems.grade.Grade;
             "Examples:",
             "  tamabako plan --ladder abacus-one-sheet --grade 3 --count 12 attempts.jsonl",
             "  tamabako plan --ladder abacus-one-sheet --grade 3 --days 20 --seed 7 attempts.jsonl",
+            "  tamabako plan --ladder abacus-one-sheet --grade 8 --sheets tuesday.pdf attempts.jsonl",
             "",
             "Exits with 0, with 1 if a line could not be read (it is named, the rest is done), or with 2."
         })
@@ -65,6 +66,8 @@ public final class PlanCommand implements Callable<Integer> {
             description = "The same seed makes the same plans; a fresh one if not given.")
     private Optional<Long> seed = Optional.empty();
 
+    @Mixin private PlanSheets sheets = new PlanSheets();
+
     @Override
     public Integer call() throws IOException {
         LadderSource source = ladder.read();
@@ -80,7 +83,7 @@ public final class PlanCommand implements Callable<Integer> {
         OptionalInt until = days.map(OptionalInt::of).orElseGet(OptionalInt::empty);
         PlanWish wish = new PlanWish(count, until, Set.of(), first);
         try (BufferedReader in = attempts.open()) {
-            return PlansOfPupils.run(spec, in, source.ladder().id(), asked, wish);
+            return PlansOfPupils.run(spec, in, source.ladder().id(), asked, wish, sheets);
         }
     }
 

@@ -36,8 +36,10 @@ import tamabako.insight.slip.EventTables;
 import tamabako.problems.Attempt;
 import tamabako.problems.AttemptCheck;
 import tamabako.problems.Problem;
+import tamabako.problems.Sheet;
 import tamabako.problems.grade.Grade;
 import tamabako.problems.json.AttemptJson;
+import tamabako.records.Identity;
 
 /// `plan`: gathers every pupil's answers and then plans for each pupil in the order of their names.
 /// What a pupil has worked already is not asked again.
@@ -86,6 +88,15 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
         }
     }
 
+    /// What one pupil is to practise.
+    private record Planned(String pupil, NextPractice practice) {
+
+        /// A sheet under the pupil's name.
+        Sheet sheet() {
+            return new Sheet(Identity.readable(), pupil, practice.problems());
+        }
+    }
+
     private final EventTables tables = new EventTables();
     private final Map<String, Pupil> pupils = new TreeMap<>();
 
@@ -95,7 +106,12 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
     ///
     /// @throws ParameterException if no papers of the grade can be made
     static int run(
-            CommandSpec command, BufferedReader in, String ladder, Grade grade, PlanWish wish)
+            CommandSpec command,
+            BufferedReader in,
+            String ladder,
+            Grade grade,
+            PlanWish wish,
+            PlanSheets sheets)
             throws IOException {
         PlansOfPupils gathered = new PlansOfPupils();
         Outline outline =
@@ -107,8 +123,17 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
                                                 .formatted(grade.id(), ladder, grade.id())));
         int exit = LineWork.of(command).gather(in, gathered);
         Planner planner = Planner.of(Exercises.of(ladder, grade, gathered.tables));
-        gathered.lines(planner, outline, wish).forEach(command.commandLine().getOut()::println);
+        List<Planned> planned = gathered.planned(planner, outline, wish);
+        for (Planned each : planned) {
+            String line = PlanJson.of(each.pupil(), outline.grade(), each.practice()).toString();
+            command.commandLine().getOut().println(line);
+        }
         command.commandLine().getOut().flush();
+        sheets.print(
+                planned.stream()
+                        .filter(each -> !each.practice().items().isEmpty())
+                        .map(Planned::sheet)
+                        .toList());
         return exit;
     }
 
@@ -129,13 +154,13 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
         pupils.computeIfAbsent(read.pupil(), _ -> Pupil.empty()).add(read);
     }
 
-    private List<String> lines(Planner planner, Outline outline, PlanWish wish) {
+    private List<Planned> planned(Planner planner, Outline outline, PlanWish wish) {
         return pupils.entrySet().parallelStream()
-                .map(entry -> line(entry.getKey(), entry.getValue(), planner, outline, wish))
+                .map(entry -> plan(entry.getKey(), entry.getValue(), planner, outline, wish))
                 .toList();
     }
 
-    private static String line(
+    private static Planned plan(
             String name, Pupil pupil, Planner planner, Outline outline, PlanWish wish) {
         Readiness readiness =
                 Forecast.PLAIN.of(Standing.of(pupil.worked(), Variety.USUAL), outline);
@@ -145,7 +170,6 @@ final class PlansOfPupils implements LineWork.Gathering<PlansOfPupils.Read> {
                         wish.daysToExam(),
                         pupil.seen(),
                         wish.seed() + 31L * name.hashCode());
-        NextPractice practice = planner.plan(pupil.lacks(), readiness, own);
-        return PlanJson.of(name, outline.grade(), practice).toString();
+        return new Planned(name, planner.plan(pupil.lacks(), readiness, own));
     }
 }

@@ -7,8 +7,9 @@ package tamabako.insight.plan;
 /// as of their mean place, weighed by the slips that were to be expected in each.
 public final class Practised {
 
-    /// No more is counted: how practice tells in the long run is not known.
-    private static final double MOST = 500;
+    /// No more is counted, for how practice tells in the long run is not known. With a lesser bound
+    /// a move that is met in every row is taken to go wrong long after it was learned.
+    private static final double MOST = 1_000;
 
     private final double[] times = new double[Load.SIZE];
     private final double[] expected = new double[Load.SIZE];

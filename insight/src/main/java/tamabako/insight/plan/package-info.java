@@ -6,7 +6,7 @@
 /// but believed, so for each problem one of the pupils that this one may be is drawn, and what is
 /// worth most for that one is chosen (Thompson sampling). At least a quarter of the problems are as
 /// in the exam, no two that stand together have the same [Focus], and problems are so long that
-/// about eight in ten go right ([Planner]).
+/// about three in four go right ([Planner]).
 ///
 /// One worked example: of a pupil's slips in columns a half come from adding over ten with the
 /// five, and of a hundred steps in an exam's column ten are such. Columns that are rich in it have

@@ -82,7 +82,7 @@ final class ColumnTally {
             high /= 10;
             DigitSlips.of(digit, false).addOccasions(occasions);
             if (high > 0 && high % 10 != digit) {
-                count(Way.DIGITS_SWAPPED);
+                count(Way.DIGITS_SWAPPED, ReadingSlips.swappedWeighs(digit, high < 10));
             }
             if (digit != 0) {
                 count(Way.DIGIT_ONE_ROD_LEFT, 1);
@@ -120,8 +120,7 @@ final class ColumnTally {
             told--;
         }
         if (told > 0) {
-            double all = RowSlips.jumpsWeigh(i, rows.length, places);
-            count(way, told * Weights.of(way) / all);
+            count(way, told * RowSlips.jumpWeighs(way, places + 1));
         }
     }
 }

@@ -67,7 +67,7 @@ public final class EventTable {
     }
 
     /// All slips by their differences.
-    private GroupedSlips grouped() {
+    GroupedSlips grouped() {
         Optional<GroupedSlips> known = grouped;
         if (known.isEmpty()) {
             known = Optional.of(new GroupedSlips(events()));
@@ -139,7 +139,8 @@ public final class EventTable {
     }
 
     private Events toward(long tenths) {
-        return events.map(all -> all.only(tenths))
+        return grouped.map(slips -> slips.only(tenths))
+                .or(() -> events.map(all -> all.only(tenths)))
                 .or(() -> ProblemSlips.toward(problem, omitted, tenths))
                 .orElseGet(() -> events().only(tenths));
     }
@@ -259,7 +260,8 @@ public final class EventTable {
 
     /// How often the slip at a place in the order is made.
     double chance(int place, Rates rates) {
-        return rates.ofSlot(slot(place)) * events().weight(at(place));
+        GroupedSlips slips = grouped();
+        return rates.ofSlot(slips.slot(place)) * slips.events().weight(slips.at(place));
     }
 
     /// By how many tenths of the last place `written` is off; empty if it has more places.

@@ -131,18 +131,20 @@ final class Events {
     /// Those of these slips that leave the answer off by `tenthsOff`, as they would be found alone.
     Events only(long tenthsOff) {
         Events found = toward(tenthsOff);
-        found.addFrom(this, 0, ofWork);
-        found.workIsDone();
-        found.addFrom(this, ofWork, size);
+        for (int i = 0; i < size; i++) {
+            if (tenths[i] == tenthsOff) {
+                found.add(this, i);
+            }
+        }
         return found;
     }
 
-    private void addFrom(Events others, int first, int end) {
-        for (int i = first; i < end; i++) {
-            if (others.tenths[i] == only) {
-                now = others.moments[i];
-                add(others.tenths[i], others.codes[i], others.weights[i]);
-            }
+    /// Adds slip `i` of all slips as it is there; those of the work come first.
+    void add(Events all, int i) {
+        now = all.moments[i];
+        add(all.tenths[i], all.codes[i], all.weights[i]);
+        if (i < all.ofWork) {
+            workIsDone();
         }
     }
 

@@ -59,10 +59,11 @@ final class Explanations {
     }
 
     private void addPairs(long tenths) {
+        GroupedSlips slips = table.grouped();
         int low = 0;
-        int high = table.answers() - 1;
+        int high = slips.answers() - 1;
         while (low <= high) {
-            long sum = table.tenths(low) + table.tenths(high);
+            long sum = slips.tenths(low) + slips.tenths(high);
             if (sum < tenths) {
                 low++;
             } else if (sum > tenths) {
@@ -122,8 +123,9 @@ final class Explanations {
         if (!exactly) {
             return true;
         }
-        int first = table.events().moment(table.at(one));
-        int second = table.events().moment(table.at(other));
+        GroupedSlips slips = table.grouped();
+        int first = slips.events().moment(slips.at(one));
+        int second = slips.events().moment(slips.at(other));
         return first == second || !table.isOfHand(first < second ? other : one);
     }
 

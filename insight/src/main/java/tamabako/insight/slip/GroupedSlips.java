@@ -73,6 +73,18 @@ final class GroupedSlips {
         return slots[place];
     }
 
+    /// The slips that leave the answer `tenths` off, as they would be found alone.
+    Events only(long tenths) {
+        Events found = Events.toward(tenths);
+        int group = group(tenths);
+        if (group >= 0) {
+            for (int place = start(group); place < end(group); place++) {
+                found.add(events, at(place));
+            }
+        }
+        return found;
+    }
+
     /// Counting sort by difference; slips of one difference keep their order, so that those of the
     /// pencil come last. Gives the number of groups with slips of the work.
     private int group(int[] groups) {

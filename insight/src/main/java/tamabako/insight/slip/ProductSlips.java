@@ -7,8 +7,8 @@ import tamabako.problems.Mode;
 /// from the first, every partial product two rods wide.
 final class ProductSlips {
 
-    /// A one-digit product is misplaced so many times as often as a longer one: its empty tens rod
-    /// is forgotten (ga-byō).
+    /// A one-digit product goes so many times as often as a longer one on the rod left of its own:
+    /// its empty tens rod is forgotten (ga-byō).
     private static final double ONE_DIGIT = 3;
 
     /// How often all products of a digit are misplaced or left out, beside one of them.
@@ -17,6 +17,9 @@ final class ProductSlips {
     /// The same for a digit of the multiplier, as where rows of products are written one below the
     /// other and not shifted; on the frame they are not worked one after another.
     private static final double ALL_OF_MULTIPLIER = 0.1;
+
+    /// How often a zero is closed up, beside its rod not being passed over.
+    private static final double CLOSED_UP = 0.5;
 
     private final long multiplicand;
     private final long multiplier;
@@ -107,11 +110,13 @@ final class ProductSlips {
                 wrong -> effect.tenths(wrong * Tens.power(rod) - product),
                 events);
         if (second > 0) {
-            int mark = events.mark();
-            events.add(effect.tenths(9 * product), code(Way.PRODUCT_ONE_ROD_LEFT, where, rod));
+            double left = first * second < 10 ? ONE_DIGIT : 1;
+            events.add(
+                    effect.tenths(9 * product),
+                    code(Way.PRODUCT_ONE_ROD_LEFT, where, rod),
+                    left / 2);
             long right = product / 10 - product;
-            events.add(effect.tenths(right), code(Way.PRODUCT_ONE_ROD_RIGHT, where, rod));
-            events.share(mark, first * second < 10 ? ONE_DIGIT : 1);
+            events.add(effect.tenths(right), code(Way.PRODUCT_ONE_ROD_RIGHT, where, rod), 0.5);
             events.add(effect.tenths(-product), code(Way.PRODUCT_SKIPPED, where, rod), 1);
         }
     }
@@ -140,13 +145,19 @@ final class ProductSlips {
                 worth);
     }
 
-    /// The multiplier's zero is not given its rod, so the products after it go one rod left.
+    /// The multiplier's zero is not given its rod, so the products after it go one rod left; or it
+    /// is not seen at all.
     private void zeros() {
+        int where = Code.operand(Cause.Operand.MULTIPLIER);
         for (int place = 1; place < Tens.length(multiplier); place++) {
             if (Tens.digit(multiplier, place) == 0) {
-                long change = 9 * (multiplier % Tens.power(place)) * multiplicand;
-                int where = Code.operand(Cause.Operand.MULTIPLIER);
+                long low = multiplier % Tens.power(place);
+                long change = 9 * low * multiplicand;
                 events.add(effect.tenths(change), Code.of(Way.ZERO_NOT_SHIFTED, where), 1);
+                long high = multiplier / Tens.power(place + 1);
+                long closed = (high * Tens.power(place) + low - multiplier) * multiplicand;
+                long code = code(Way.ZERO_CLOSED_UP, where, place);
+                events.add(effect.tenths(closed), code, CLOSED_UP);
             }
         }
     }

@@ -4,6 +4,9 @@ package tamabako.insight.slip;
 /// swapped.
 final class ReadingSlips {
 
+    /// No number begins with 0, so 40 is read as 04 so many times more seldom than 41 as 14.
+    private static final double ZERO_FIRST = 0.1;
+
     private final int where;
     private final int lowest;
     private final boolean heard;
@@ -33,7 +36,7 @@ final class ReadingSlips {
             events.after(where, place);
             DigitSlips.of(digit, heard).add(sign * Tens.power(place), at(place), effect, events);
             if (high > 0) {
-                swapped(place, (int) (high % 10), digit, sign);
+                swapped(place, high, digit, sign);
             }
             place++;
         } while (high > 0);
@@ -55,7 +58,7 @@ final class ReadingSlips {
                     .add(sign * Tens.power(place), at(place), effect, events);
         }
         if (sought.isNinefold() && high > 9) {
-            swapped(place, (int) (high / 10 % 10), digit, sign);
+            swapped(place, high / 10, digit, sign);
         }
     }
 
@@ -63,9 +66,19 @@ final class ReadingSlips {
         return Code.place(where, place + lowest);
     }
 
-    private void swapped(int place, int left, int digit, int sign) {
+    private void swapped(int place, long leftOf, int digit, int sign) {
+        int left = (int) (leftOf % 10);
+        boolean first = leftOf < 10;
         long change = 9L * sign * (digit - left) * Tens.power(place);
         long code = Code.with(Code.of(Way.DIGITS_SWAPPED, where, place + lowest), left, digit);
-        events.add(effect.tenths(change), code);
+        events.add(effect.tenths(change), code, swappedWeighs(digit, first));
+    }
+
+    /// The weight of two digits of a number swapped.
+    ///
+    /// @param digit the right one of them
+    /// @param first whether the left one is the first of the number
+    static double swappedWeighs(int digit, boolean first) {
+        return Weights.of(Way.DIGITS_SWAPPED) * (first && digit == 0 ? ZERO_FIRST : 1);
     }
 }

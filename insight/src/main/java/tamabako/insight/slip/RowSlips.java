@@ -154,15 +154,13 @@ final class RowSlips {
         long change = Math.abs(all[other]) % below - Math.abs(row) % below;
         int sign = row < 0 ? -1 : 1;
         long code = Code.of(way, where, place + lowest);
-        double weight = Weights.of(way) / jumpsWeigh(number, all.length, length - 1);
-        events.add(10L * sign * change, code, weight);
+        events.add(10L * sign * change, code, jumpWeighs(way, length));
     }
 
-    /// The weight of all jumps from row `number`, counted from 0, together; it does not matter to
-    /// which of the `places`.
-    static double jumpsWeigh(int number, int rows, int places) {
-        double above = number > 0 ? Weights.of(Way.LINE_JUMP_ABOVE) : 0;
-        double below = number + 1 < rows ? Weights.of(Way.LINE_JUMP_BELOW) : 0;
-        return places * (above + below);
+    /// The weight of a jump from one of the digits of a row: the eye leaves it at any of them as
+    /// likely, and goes up as often as down. Where it leaves the row before its first digit, another
+    /// row is read, and where there is no row above or below, there is no jump.
+    static double jumpWeighs(Way way, int length) {
+        return Weights.of(way) / (2 * length);
     }
 }

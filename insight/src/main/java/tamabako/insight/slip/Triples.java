@@ -29,13 +29,14 @@ final class Triples {
     /// The triples that leave the answer of `table` off by `tenths`.
     static List<Triple> of(EventTable table, long tenths) {
         List<Triple> triples = new ArrayList<>();
+        GroupedSlips slips = table.grouped();
         int[] work = work(table);
         for (int low = 0; low < work.length && tells(table); low++) {
-            long missing = tenths - table.tenths(work[low]);
+            long missing = tenths - slips.tenths(work[low]);
             int middle = low;
             int high = work.length - 1;
             while (middle <= high) {
-                long sum = table.tenths(work[middle]) + table.tenths(work[high]);
+                long sum = slips.tenths(work[middle]) + slips.tenths(work[high]);
                 if (sum == missing) {
                     triples.add(new Triple(work[low], work[middle], work[high]));
                 }

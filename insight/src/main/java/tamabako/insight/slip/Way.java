@@ -66,6 +66,8 @@ public enum Way {
     /// The digit of an operand whose products all went one rod right.
     PRODUCTS_ONE_ROD_RIGHT(SlipKind.PRODUCT_MISPLACED),
     ZERO_NOT_SHIFTED(SlipKind.PRODUCT_MISPLACED),
+    /// A 0 within the multiplier was missed, and its empty place closed up.
+    ZERO_CLOSED_UP(SlipKind.PRODUCT_MISPLACED),
     PRODUCT_SKIPPED(SlipKind.PRODUCT_SKIPPED),
     /// The digit of an operand whose products were all left out.
     PRODUCTS_SKIPPED(SlipKind.PRODUCT_SKIPPED),

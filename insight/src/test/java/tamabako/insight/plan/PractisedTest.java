@@ -41,6 +41,6 @@ class PractisedTest {
             practised.add(LOAD);
         }
 
-        assertThat(left(practised)).isCloseTo(Math.exp(-5), within(1e-12));
+        assertThat(left(practised)).isCloseTo(Math.exp(-10), within(1e-12));
     }
 }

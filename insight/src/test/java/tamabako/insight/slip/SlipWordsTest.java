@@ -99,7 +99,7 @@ class SlipWordsTest {
                 "38*2|616|en|3 × 2: the product went one rod too far left: the answer is 540 too"
                         + " large.",
                 "38*2|616|ja|3×2：積を1桁左に置いた。答えが540大きくなる。",
-                "3.14 9.62 20.51|33.24|ja|答え：珠は合っていたが、小数第二位の7を4と書いた。答えが0.03小さくなる。",
+                "3.14 9.62 20.51|33.24|ja|答え：計算は合っていたが、小数第二位の7を4と書いた。答えが0.03小さくなる。",
                 "1407/7|21|ja|答え：十の位の空位（0）を飛ばして詰めた。答えが180小さくなる。",
             })
     void theLikeliestSlipIsSaid(String sum, String written, Locale language, String said) {
