@@ -80,7 +80,14 @@ class PlanCommandTest {
     void theSheetsOfAllPupilsAreOneFileWithTheirKeysTogether() throws IOException {
         Path pdf = folder.resolve("tuesday.pdf");
         String[] asked = {
-            "plan", "--ladder", "abacus-one-sheet", "--grade", "8", "--sheets", pdf.toString(), file()
+            "plan",
+            "--ladder",
+            "abacus-one-sheet",
+            "--grade",
+            "8",
+            "--sheets",
+            pdf.toString(),
+            file()
         };
 
         assertThat(terminal.run(asked)).isEqualTo(1);

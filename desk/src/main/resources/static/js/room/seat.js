@@ -118,7 +118,8 @@ async function round(now) {
   state.round = now;
   if (now.phase === 'closed') {
     sheet.leave();
-    trouble(words.closed, true);
+    part('clock').hidden = true;
+    trouble('', true);
     toAnotherRoom();
     box.send();
     return;
@@ -184,17 +185,22 @@ function show() {
   tell();
 }
 
+/** What is to be said of the round. */
+function standing() {
+  const { phase } = state.round;
+  if (phase === 'closed') return words.closed;
+  if (inTurn() && phase !== 'ended') return says(state, words, isSent(), shown.how(state));
+  if (phase === 'ended' && state.marks.length > 0) {
+    const right = state.marks.filter((mark) => mark === 'right').length;
+    return words['right-of'].replace('{0}', String(right)).replace('{1}', String(state.marks.length));
+  }
+  if (state.handedIn && phase !== 'waiting') return words['handed-in'];
+  return clock.isOver && phase === 'running' ? words['time-up'] : (words[phase] ?? '');
+}
+
 function tell() {
   const waiting = box.queue.length;
-  const right = state.marks.filter((mark) => mark === 'right').length;
-  const where =
-    inTurn() && state.round.phase !== 'ended' ? says(state, words, isSent(), shown.how(state)) : state.round.phase === 'ended' && state.marks.length > 0
-      ? words['right-of'].replace('{0}', String(right)).replace('{1}', String(state.marks.length))
-      : state.handedIn && state.round.phase !== 'waiting'
-        ? words['handed-in']
-        : clock.isOver && state.round.phase === 'running'
-          ? words['time-up']
-          : (words[state.round.phase] ?? '');
+  const where = standing();
   const net = isOver ? '' : !isThere ? words.offline : waiting > 0 ? words['waiting-to-send'].replace('{0}', String(waiting)) : '';
   const later = state.later > 0 ? words.later : '';
   say([where, later, net].filter(Boolean).join(' '));
@@ -217,7 +223,7 @@ box.told = ({ refused, round: now }) => {
     return;
   }
   if (refused === 'late') {
-    trouble(isOver ? `${words.closed} ${words.late}` : words.late, isOver);
+    trouble(words.late, isOver);
     box.send();
   } else if (refused === 'stale' || refused === 'handed-in' || refused === 'not-begun' || refused === 'no-answer' || refused === 'early' || refused === 'not-counted') {
     const run = now?.run ?? 0;

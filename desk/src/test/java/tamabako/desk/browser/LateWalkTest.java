@@ -79,7 +79,7 @@ class LateWalkTest {
         assertThat(page.locator(".seat-trouble")).containsText("safe with your teacher");
         assertThat(page.locator(".seat-pad")).isHidden();
         page.reload();
-        assertThat(page.locator(".seat-trouble")).containsText("The room is closed");
+        assertThat(page.locator(".seat-status")).containsText("The room is closed");
 
         teacher.reload();
         room.teacher.look("late-rooms");

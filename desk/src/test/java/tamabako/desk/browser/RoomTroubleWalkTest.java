@@ -79,7 +79,8 @@ class RoomTroubleWalkTest {
         other.click(".join button");
         assertThat(other.locator(".seat-status")).not().isEmpty();
         room.press("close");
-        assertThat(other.locator(".seat-trouble")).containsText(closed);
+        assertThat(other.locator(".seat-status")).containsText(closed);
+        assertThat(other.locator(".seat-trouble")).isHidden();
         assertThat(other.locator(".seat-way-on a")).hasText(another);
         second.look("closed");
     }

@@ -43,7 +43,8 @@ class MixedRowsTest {
 
     @Test
     void besideAHighColumnShortProblemsThatFollowOneAnotherShareAPlace() {
-        MixedGrid grid = grid(List.of(column("1", 10), product("2"), product("3"), column("4", 10)));
+        MixedGrid grid =
+                grid(List.of(column("1", 10), product("2"), product("3"), column("4", 10)));
         assertThat(labels(grid)).containsExactly(List.of("1", "2 3", "4"));
     }
 
