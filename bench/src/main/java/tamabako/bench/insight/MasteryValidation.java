@@ -28,6 +28,9 @@ public final class MasteryValidation {
     public static void main(String[] names) {
         MasteryValidation validation = new MasteryValidation(System.out);
         List<String> asked = List.of(names);
+        if (asked.isEmpty() || asked.contains("skills")) {
+            validation.skills();
+        }
         validation.out.println(MasteryTrial.head());
         if (asked.isEmpty() || asked.contains("main")) {
             for (int problems : new int[] {30, 100, 300}) {
@@ -41,6 +44,15 @@ public final class MasteryValidation {
             validation.trial(new ColumnPlan(10, 5), ALIKE, 0, 300, 300);
             validation.trial(new ColumnPlan(10, 5), DIFFERENT, 0.5, 300, 300);
             validation.trial(new ColumnPlan(10, 3), DIFFERENT, 0, 300, 300);
+        }
+    }
+
+    private void skills() {
+        out.println("| problems | what | rank correlation | hold | said, right where said |");
+        for (int problems : new int[] {100, 300}) {
+            new SkillTrial(DIFFERENT, 200, problems, new SplittableRandom(SEED))
+                    .lines()
+                    .forEach(out::println);
         }
     }
 

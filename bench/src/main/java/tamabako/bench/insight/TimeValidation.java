@@ -71,10 +71,16 @@ public final class TimeValidation {
         }
         List<Set> sets =
                 List.of(
-                        new Set("as practised", List.of(new ColumnPlan(10, 4)), new ColumnPlan(10, 4)),
+                        new Set(
+                                "as practised",
+                                List.of(new ColumnPlan(10, 4)),
+                                new ColumnPlan(10, 4)),
                         new Set("varied, then 10 × 5", varied, new ColumnPlan(10, 5)),
                         new Set("varied, then 15 × 1", varied, new ColumnPlan(15, 1)),
-                        new Set("4 × 2, then 10 × 5", List.of(new ColumnPlan(4, 2)), new ColumnPlan(10, 5)));
+                        new Set(
+                                "4 × 2, then 10 × 5",
+                                List.of(new ColumnPlan(4, 2)),
+                                new ColumnPlan(10, 5)));
         out.println("| columns | problems | judge | AUC | Brier | ECE | slope |");
         for (Set set : sets) {
             for (int count : new int[] {10, 30, 100}) {
@@ -162,7 +168,9 @@ public final class TimeValidation {
         long limit = Math.max(1, Math.round(middle * Math.exp(off)));
         Outline outline = outline(tasks, set.asked(), limit);
         double spread =
-                Math.sqrt(square * Math.expm1(NOISE * NOISE)) * Math.exp(NOISE * NOISE / 2) / middle;
+                Math.sqrt(square * Math.expm1(NOISE * NOISE))
+                        * Math.exp(NOISE * NOISE / 2)
+                        / middle;
         return new Told(
                 told(plain, outline),
                 told(own, outline),

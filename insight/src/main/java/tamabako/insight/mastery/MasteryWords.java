@@ -60,6 +60,22 @@ public final class MasteryWords {
                 : phrases.say("move.not-met", values);
     }
 
+    /// The name of a skill, such as "Multiplication table".
+    public String name(Skill skill) {
+        return phrases.say("skill." + skill.word(), Map.of());
+    }
+
+    /// What may be said of a skill of multiplying and dividing.
+    public String say(SkillMastery mastery) {
+        Map<String, Object> values = new HashMap<>();
+        values.put("name", name(mastery.skill()));
+        values.put("rate", inThousand(mastery.rate()));
+        values.put("low", inThousand(mastery.low()));
+        values.put("high", inThousand(mastery.high()));
+        values.put("mark", inThousand(mastery.mark()));
+        return say("move.", mastery.statement(), mastery.problemsNeeded(), values);
+    }
+
     /// What may be said of a kind of problem.
     public String say(KindMastery mastery) {
         Map<String, Object> values = new HashMap<>();

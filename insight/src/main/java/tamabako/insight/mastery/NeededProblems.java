@@ -26,30 +26,34 @@ final class NeededProblems {
     private final SlipPosterior posterior;
     private final Strand strand;
     private final double prior;
-    private final Demand demand;
+    private final double times;
+    private final double each;
 
     /// @param prior the variance of the logarithm among pupils
-    NeededProblems(SlipPosterior posterior, Strand strand, double prior, Demand demand) {
+    /// @param times the mark, in times as often as usual
+    /// @param each how many slips a usual pupil is expected to make in a typical problem
+    NeededProblems(
+            SlipPosterior posterior, Strand strand, double prior, double times, double each) {
         this.posterior = posterior;
         this.strand = strand;
         this.prior = prior;
-        this.demand = demand;
+        this.times = times;
+        this.each = each;
     }
 
     /// Whether a pupil on the mark would have slipped once by now.
     boolean isEnough() {
-        return demand.times() * posterior.expected(strand) >= SLIPS_ON_THE_MARK;
+        return times * posterior.expected(strand) >= SLIPS_ON_THE_MARK;
     }
 
     OptionalInt problems() {
-        double each = demand.expected(strand);
         if (each <= 0) {
             return OptionalInt.empty();
         }
-        double lacking = SLIPS_ON_THE_MARK / demand.times() - posterior.expected(strand);
+        double lacking = SLIPS_ON_THE_MARK / times - posterior.expected(strand);
         double forSteps = Math.max(0, lacking) / each;
         double variance = posterior.covariance(strand, strand);
-        double off = Math.log(demand.times()) - posterior.log(strand);
+        double off = Math.log(times) - posterior.log(strand);
         // What the pupil truly does lies off the estimate, too: by the deviation in the mean.
         double wanted = SURELY * SURELY / (off * off + variance);
         double told = told(variance);

@@ -12,6 +12,8 @@ import tamabako.insight.pooling.Manner;
 /// @param wrong how many of them are wrong
 /// @param notRead how many were none, or no number
 /// @param moves all nine moves; none for work in the head, where no bead moves
+/// @param skills the skills of multiplying and dividing that were called for; none for work in the
+///   head
 /// @param kinds the kinds of problem that were met
 /// @param cells the 180 things that a hand does on a rod; none for work in the head
 /// @param posterior how often the pupil slips, for reckoning on
@@ -21,12 +23,14 @@ public record PupilMastery(
         int wrong,
         int notRead,
         List<MoveMastery> moves,
+        List<SkillMastery> skills,
         List<KindMastery> kinds,
         List<CellMastery> cells,
         SlipPosterior posterior) {
 
     public PupilMastery {
         moves = List.copyOf(moves);
+        skills = List.copyOf(skills);
         kinds = List.copyOf(kinds);
         cells = List.copyOf(cells);
     }

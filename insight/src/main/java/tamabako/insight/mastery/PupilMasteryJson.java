@@ -34,6 +34,8 @@ public final class PupilMasteryJson {
         node.put("notRead", mastery.notRead());
         ArrayNode moves = node.putArray("moves");
         mastery.moves().forEach(move -> moves.add(of(move)));
+        ArrayNode skills = node.putArray("skills");
+        mastery.skills().forEach(skill -> skills.add(of(skill)));
         ArrayNode kinds = node.putArray("kinds");
         mastery.kinds().forEach(kind -> kinds.add(of(kind)));
         ArrayNode cells = node.putArray("table");
@@ -56,6 +58,21 @@ public final class PupilMasteryJson {
             node.put("mark", rate(mastery.mark()));
             node.put("good", places(mastery.good()));
         }
+        says(node, mastery.statement(), mastery.problemsNeeded(), words -> words.say(mastery));
+        return node;
+    }
+
+    private static ObjectNode of(SkillMastery mastery) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("skill", mastery.skill().word());
+        node.put("times", mastery.times());
+        node.put("slips", places(mastery.slips()));
+        node.put("rate", rate(mastery.rate()));
+        node.put("low", rate(mastery.low()));
+        node.put("high", rate(mastery.high()));
+        node.put("usual", rate(mastery.usual()));
+        node.put("mark", rate(mastery.mark()));
+        node.put("good", places(mastery.good()));
         says(node, mastery.statement(), mastery.problemsNeeded(), words -> words.say(mastery));
         return node;
     }

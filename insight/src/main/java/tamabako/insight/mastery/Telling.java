@@ -19,6 +19,10 @@ final class Telling {
     /// Nine chances in ten lie within so many standard deviations.
     private static final double NINE_IN_TEN = 1.6448536269514722;
 
+    /// What the model may be off in a skill, as a logarithm: how tables go wrong, and how many slips
+    /// in a quotient are mended unseen, is assumed.
+    private static final double OFF_IN_SKILLS = 0.2;
+
     private final MasteryTally tally;
     private final MasteryPopulation population;
     private final Demand demand;
@@ -41,6 +45,7 @@ final class Telling {
                 tally.wrong(),
                 tally.notRead(),
                 hand ? Arrays.stream(Move.values()).map(this::move).toList() : List.of(),
+                hand ? skills() : List.of(),
                 kinds(),
                 hand ? cells() : List.of(),
                 posterior);
@@ -54,7 +59,9 @@ final class Telling {
         double off = (Math.log(demand.times()) - log) / deviation;
         double good = new NormalDistribution().cumulativeProbability(off);
         double prior = population.covariance(strand.index(), strand.index());
-        NeededProblems needed = new NeededProblems(posterior, strand, prior, demand);
+        NeededProblems needed = 
+                new NeededProblems(
+                        posterior, strand, prior, demand.times(), demand.expected(strand));
         Statement statement = Statement.of(good, needed.isEnough());
         return new MoveMastery(
                 move,
@@ -70,16 +77,52 @@ final class Telling {
                 statement == Statement.NEEDS_EVIDENCE ? needed.problems() : OptionalInt.empty());
     }
 
+    private List<SkillMastery> skills() {
+        return Arrays.stream(Skill.values())
+                .filter(skill -> posterior.expected(new Strand.OfKind(skill.slip())) > 0)
+                .map(this::skill)
+                .toList();
+    }
+
+    private SkillMastery skill(Skill skill) {
+        Strand strand = new Strand.OfKind(skill.slip());
+        double each = tally.manner().shipped().of(skill.slip());
+        double mark = demand.skillTimes();
+        double deviation = Math.hypot(posterior.deviation(strand), OFF_IN_SKILLS);
+        double off = (Math.log(mark) - posterior.log(strand)) / deviation;
+        double doubt = Math.exp(NINE_IN_TEN * deviation);
+        double good = new NormalDistribution().cumulativeProbability(off);
+        double prior = population.covariance(strand.index(), strand.index());
+        NeededProblems needed =
+                new NeededProblems(posterior, strand, prior, mark, demand.expected(strand));
+        Statement statement = Statement.of(good, needed.isEnough());
+        return new SkillMastery(
+                skill,
+                (int) Math.round(expected(strand) / each),
+                posterior.slips(strand),
+                each * posterior.factor(strand),
+                each * posterior.factor(strand) / doubt,
+                each * posterior.factor(strand) * doubt,
+                each * Math.exp(population.mean(strand)),
+                each * mark,
+                good,
+                statement,
+                statement == Statement.NEEDS_EVIDENCE ? needed.problems() : OptionalInt.empty());
+    }
+
+    /// How many slips were expected of a usual pupil, old answers counting as much as new ones.
+    private double expected(Strand strand) {
+        return days.stream()
+                .mapToDouble(counted -> counted.day().expected()[strand.index()])
+                .sum();
+    }
+
     /// How often a step of `move` goes wrong for a usual pupil, as the pupil has met it, or else as
     /// typical problems have it.
     private double perStep(Move move) {
         Strand strand = new Strand.OfMove(move);
         if (tally.steps(move) > 0) {
-            double expected = 0;
-            for (MasteryTally.Counted counted : days) {
-                expected += counted.day().expected()[strand.index()];
-            }
-            return expected / tally.steps(move);
+            return expected(strand) / tally.steps(move);
         }
         return demand.steps(move) > 0 ? demand.expected(strand) / demand.steps(move) : 0;
     }

@@ -123,37 +123,9 @@ class RoomRefusalsTest {
         RoomState room = room(5, "");
         Tablet mei = desk.sit(room, "Mei");
         start(room);
-        HttpResponse<String> marked =
-                mei.post(
-                        mei.seat + "/answers",
-                        "number",
-                        "1",
-                        "run",
-                        "1",
-                        "problem",
-                        "0",
-                        "written",
-                        "1",
-                        "fresh",
-                        "1",
-                        "mark",
-                        "right");
+        HttpResponse<String> marked = mei.answer(1, 1, "0", "1", "mark", "right");
         assertThat(marked.statusCode()).isEqualTo(400);
-        HttpResponse<String> timed =
-                mei.post(
-                        mei.seat + "/answers",
-                        "number",
-                        "1",
-                        "run",
-                        "1",
-                        "problem",
-                        "0",
-                        "written",
-                        "1",
-                        "fresh",
-                        "1",
-                        "took",
-                        "10");
+        HttpResponse<String> timed = mei.answer(1, 1, "0", "1", "took", "10");
         assertThat(timed.statusCode()).isEqualTo(400);
         for (String button : List.of("start", "end", "add", "show-marks", "close", "new-code")) {
             assertThat(

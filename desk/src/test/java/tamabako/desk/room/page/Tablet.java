@@ -43,20 +43,24 @@ final class Tablet {
                         .build());
     }
 
-    /// Sends one answer.
-    HttpResponse<String> answer(int number, int run, String problem, String written) {
-        return post(
-                seat + "/answers",
-                "number",
-                "" + number,
-                "run",
-                "" + run,
-                "problem",
-                problem,
-                "written",
-                written,
-                "fresh",
-                "1");
+    /// Sends one answer, with these fields besides.
+    HttpResponse<String> answer(
+            int number, int run, String problem, String written, String... more) {
+        List<String> fields =
+                new ArrayList<>(
+                        List.of(
+                                "number",
+                                "" + number,
+                                "run",
+                                "" + run,
+                                "problem",
+                                problem,
+                                "written",
+                                written,
+                                "fresh",
+                                "1"));
+        fields.addAll(List.of(more));
+        return post(seat + "/answers", fields.toArray(String[]::new));
     }
 
     private HttpRequest.Builder request(String path) {
