@@ -143,7 +143,9 @@ public record ExamGrid(
         List<String> points =
                 exam.grade().sections().stream()
                         .map(section ->
-                                kept.map(one -> one.outcome().points().get(section.id()))
+                                kept.flatMap(one ->
+                                                Optional.ofNullable(
+                                                        one.outcome().points().get(section.id())))
                                         .map(String::valueOf)
                                         .orElse(""))
                         .toList();

@@ -19,22 +19,30 @@ final class Clock {
 
     /// @param whole the time of the whole paper, where it has one
     Clock(List<Outline.Part> parts, Optional<Duration> whole, Standing standing) {
-        this.parts = parts.stream().map(part -> Timed.of(part, standing)).toList();
+        this.parts = parts.stream().map(part -> new Timed(part, standing)).toList();
         this.whole = whole;
         this.standing = standing;
     }
 
     /// A section with its times for one pupil.
-    ///
-    /// @param field the index of its field
-    /// @param logs the logarithms of the times of its problems by the pupil's shape
-    /// @param own the spread of the pupil's pace in it by itself
-    private record Timed(Outline.Part part, int field, double[] logs, double own) {
+    private static final class Timed {
 
-        static Timed of(Outline.Part part, Standing standing) {
-            int field = Field.all().indexOf(part.field());
-            double own = Math.hypot(standing.pace().own(field), standing.shape().doubt(part));
-            return new Timed(part, field, standing.shape().logs(part), own);
+        final Outline.Part part;
+
+        /// The index of its field.
+        final int field;
+
+        /// The logarithms of the times of its problems by the pupil's shape.
+        final double[] logs;
+
+        /// The spread of the pupil's pace in it by itself.
+        final double own;
+
+        Timed(Outline.Part part, Standing standing) {
+            this.part = part;
+            this.field = Field.all().indexOf(part.field());
+            this.logs = standing.shape().logs(part);
+            this.own = Math.hypot(standing.pace().own(field), standing.shape().doubt(part));
         }
     }
 
@@ -53,12 +61,12 @@ final class Clock {
         double[][][] going = new double[parts.size()][][];
         for (int s = 0; s < going.length; s++) {
             Timed timed = parts.get(s);
-            int count = timed.logs().length;
+            int count = timed.logs.length;
             going[s] = new double[Draws.TOGETHER.length * APART][count];
             for (double[] pace : going[s]) {
                 Arrays.fill(pace, 1);
             }
-            Optional<Duration> time = timed.part().section().time();
+            Optional<Duration> time = timed.part.section().time();
             if (time.isPresent()) {
                 fill(going[s], timed, log(time.get()), faster[s]);
             }
@@ -67,17 +75,17 @@ final class Clock {
     }
 
     private void fill(double[][] going, Timed timed, double limit, double faster) {
-        double[] logs = timed.logs();
-        double shared = standing.pace().shared(timed.field());
-        double mean = standing.pace().mean(timed.field()) - faster;
-        double reach = 3 * (shared + timed.own());
+        double[] logs = timed.logs;
+        double shared = standing.pace().shared(timed.field);
+        double mean = standing.pace().mean(timed.field) - faster;
+        double reach = 3 * (shared + timed.own);
         TimeSums sums = TimeSums.of(logs, standing.variety().problem(), limit - mean + reach);
         for (int z = 0; z < Draws.TOGETHER.length; z++) {
             for (int e = 0; e < APART; e++) {
                 double here =
                         mean
                                 + shared * Draws.TOGETHER[z]
-                                + timed.own() * Draws.ALONE[e];
+                                + timed.own * Draws.ALONE[e];
                 sums.going(limit - here, going[z * APART + e], logs.length);
             }
         }
@@ -95,20 +103,20 @@ final class Clock {
             double before = 1;
             for (int s = 0; s < going.length; s++) {
                 Timed timed = parts.get(s);
-                int field = timed.field();
-                double own = Math.expm1(timed.own() * timed.own());
+                int field = timed.field;
+                double own = Math.expm1(timed.own * timed.own);
                 double factor =
                         Math.exp(
                                 pace.mean(field)
                                         - faster[s]
                                         + pace.shared(field) * Draws.TOGETHER[z]
-                                        + (spread * spread + timed.own() * timed.own())
+                                        + (spread * spread + timed.own * timed.own)
                                                 / 2);
-                double[] chances = new double[timed.logs().length];
+                double[] chances = new double[timed.logs.length];
                 double here = 0;
                 double single = 0;
                 for (int i = 0; i < chances.length; i++) {
-                    double one = factor * Math.exp(timed.logs()[i]);
+                    double one = factor * Math.exp(timed.logs[i]);
                     here += one;
                     single += Math.expm1(spread * spread) * one * one;
                     double now = variance + single + own * here * here;

@@ -8,7 +8,7 @@ import tamabako.paper.wish.Unprintable.Reason;
 /// How the columns of a section stand side by side, all in one form.
 record ColumnShape(Across across, ColumnForm form, Setting setting) {
 
-    private static final int MOST_ACROSS = 5;
+    static final int MOST_ACROSS = 5;
     private static final double STEP = 0.5;
 
     /// Figures are made smaller by no more than this to save a page.

@@ -32,8 +32,7 @@ record MixedGrid(List<MixedCell> cells, int across, double figures, Setting sett
         return setting.pick(3, 5);
     }
 
-    /// All grids whose places are wide enough, the best first: the largest figures, and of as many
-    /// rows those with the fewest places, which are the widest.
+    /// All grids whose places are wide enough, those with the largest figures first.
     static List<MixedGrid> all(List<MixedCell> cells, Setting setting) {
         List<MixedGrid> grids = new ArrayList<>();
         double least = setting.size().leastFigures();
@@ -72,6 +71,11 @@ record MixedGrid(List<MixedCell> cells, int across, double figures, Setting sett
     /// The height of a cell with the clear room in it.
     double height(MixedCell cell, double air) {
         return cell.height(figures, air) + 2 * inset(setting);
+    }
+
+    /// Whether its places, and so the answer boxes, are narrower than those of columns elsewhere.
+    boolean isNarrow() {
+        return across > ColumnShape.MOST_ACROSS;
     }
 
     /// The width of a place.

@@ -85,14 +85,16 @@ final class MixedRows implements Piece {
         return rows.stream().mapToDouble(row -> grid.height(row, air)).sum();
     }
 
-    /// The grid that takes the fewest pages, of these with the largest figures, of these with the
-    /// fewest rows, of these with the widest places.
+    /// The grid that takes the fewest pages, of these with the largest figures, of these with no
+    /// narrower places than columns have elsewhere, of these with the fewest rows, of these with
+    /// the widest places.
     private MixedGrid best(double first, double page) {
         return grids.stream()
                 .map(grid -> Tried.of(grid, first, page))
                 .min(
                         Comparator.comparingInt(Tried::pages)
                                 .thenComparingDouble(tried -> -tried.grid().figures())
+                                .thenComparing(tried -> tried.grid().isNarrow())
                                 .thenComparingInt(Tried::rows)
                                 .thenComparingInt(tried -> tried.grid().across()))
                 .orElseThrow()

@@ -28,7 +28,7 @@ class MixedRowsTest {
             for (Size size : Size.values()) {
                 Setting setting = setting(page, size);
                 for (int count = 2; count <= MOST; count += 7) {
-                    List<Decoration> cells = cells(count, setting);
+                    List<Decoration> cells = cells(laid(count, setting));
                     assertThat(cells).hasSize(count).allSatisfy(cell -> inside(cell, setting));
                 }
             }
@@ -60,6 +60,21 @@ class MixedRowsTest {
         assertThat(labels(grid)).containsExactly(List.of("1", "2", "3"));
     }
 
+    @Test
+    void beginnersHaveBoxesAsWideAsOnOtherSheetsWherePagesAllow() {
+        Setting setting = setting(PageSize.A4, Size.NORMAL);
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 1; i <= 20; i++) {
+            problems.add(i % 4 == 0 ? product(String.valueOf(i)) : column(String.valueOf(i), 3));
+        }
+        Laid laid = laid(problems, setting);
+        assertThat(laid.pages()).isEqualTo(1);
+        assertThat(cells(laid))
+                .allSatisfy(cell ->
+                        assertThat(((Mark.Box) cell.marks().getFirst()).width())
+                                .isGreaterThan(setting.across() / 5 - 0.1));
+    }
+
     private static MixedGrid grid(List<Problem> problems) {
         Setting setting = setting(PageSize.A4, Size.NORMAL);
         Section section = new Section(Numbered.of(problems));
@@ -81,8 +96,8 @@ class MixedRowsTest {
         return rows;
     }
 
-    private static List<Decoration> cells(int count, Setting setting) {
-        return laid(count, setting).decorations().stream()
+    private static List<Decoration> cells(Laid laid) {
+        return laid.decorations().stream()
                 .filter(decoration ->
                         decoration.marks().getFirst() instanceof Mark.Box box
                                 && box.ink() == Ink.HAIR)
@@ -108,6 +123,10 @@ class MixedRowsTest {
             String label = String.valueOf(i);
             problems.add(i % 2 == 1 ? column(label, 1 + i % 10) : product(label));
         }
+        return laid(problems, setting);
+    }
+
+    private static Laid laid(List<Problem> problems, Setting setting) {
         Section section = new Section(Numbered.of(problems));
         Block block =
                 new Block(
