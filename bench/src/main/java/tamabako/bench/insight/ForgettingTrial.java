@@ -136,8 +136,7 @@ final class ForgettingTrial {
             Attempt attempt = Attempt.of(column, Long.toString(written.getAsLong()));
             StrandEvidence.of(EventTable.of(column), attempt, Rates.shipped())
                     .ifPresent(evidence ->
-                            tally.add(
-                                    new MasteryAnswer("column", evidence, OptionalLong.of(day))));
+                            tally.add(new MasteryAnswer("column", evidence, OptionalLong.of(day))));
         }
     }
 
@@ -184,10 +183,7 @@ final class ForgettingTrial {
         for (int i = 0; i < told.size(); i++) {
             for (Unseen one : pupils.get(i).unseen()) {
                 double right =
-                        told.get(i)
-                                .posterior()
-                                .expect(one.table(), Rates.shipped())
-                                .chanceRight();
+                        told.get(i).posterior().expect(one.table(), Rates.shipped()).chanceRight();
                 sum -= Math.log(one.right() ? right : 1 - right);
             }
         }
