@@ -11,6 +11,7 @@ import tamabako.problems.Column;
 /// @param rows the rows, which together, none with a minus, are no longer than the finder works
 ///   with
 /// @param places how many decimal places they have
+@SuppressWarnings("ArrayRecordComponent") // kept within the package, compared by nobody
 record UnitRows(long[] rows, int places) {
 
     /// The rows of `column`; empty if there are too many, or they are too long.
