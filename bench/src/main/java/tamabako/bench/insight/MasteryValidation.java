@@ -31,6 +31,9 @@ public final class MasteryValidation {
         if (asked.isEmpty() || asked.contains("skills")) {
             validation.skills();
         }
+        if (asked.isEmpty() || asked.contains("forgetting")) {
+            validation.forgetting();
+        }
         validation.out.println(MasteryTrial.head());
         if (asked.isEmpty() || asked.contains("main")) {
             for (int problems : new int[] {30, 100, 300}) {
@@ -53,6 +56,20 @@ public final class MasteryValidation {
             new SkillTrial(DIFFERENT, 200, problems, new SplittableRandom(SEED))
                     .lines()
                     .forEach(out::println);
+        }
+    }
+
+    private void forgetting() {
+        out.println("| pupils | daily | rank correlation | hold | loss |");
+        for (ForgettingTrial.Change change : ForgettingTrial.Change.values()) {
+            for (int last : ForgettingTrial.lastDays()) {
+                ForgettingTrial trial =
+                        new ForgettingTrial(
+                                change, last, DIFFERENT, 200, new SplittableRandom(SEED));
+                for (double daily : new double[] {1, 0.995, 0.985, 0.97, 0.94}) {
+                    out.println(trial.line(daily));
+                }
+            }
         }
     }
 

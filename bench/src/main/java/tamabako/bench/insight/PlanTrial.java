@@ -250,7 +250,8 @@ final class PlanTrial {
             double[] met,
             long seed) {
         double[] likeliest = lacks.likeliest();
-        List<Exercise> fitting = exercises.fitting(way == Way.ORACLE ? truth : likeliest, Planner.RIGHT);
+        List<Exercise> fitting =
+                exercises.fitting(way == Way.ORACLE ? truth : likeliest, Planner.RIGHT);
         List<Exercise> moves =
                 fitting.stream().filter(one -> one.focus() instanceof Focus.OfMove).toList();
 

@@ -109,8 +109,7 @@ final class SkillTrial {
         Score in = new Score();
         Score said = new Score();
         Score right = new Score();
-        double[] truly =
-                pupils.stream().mapToDouble(one -> one.rates().of(skill.slip())).toArray();
+        double[] truly = pupils.stream().mapToDouble(one -> one.rates().of(skill.slip())).toArray();
         double[] ours = new double[truly.length];
         for (int i = 0; i < truly.length; i++) {
             SkillMastery mastery =
@@ -153,8 +152,7 @@ final class SkillTrial {
                                 .orElseThrow();
                 double usual = mastery.usual() / Math.exp(population.mean(strand(move)));
                 ours[i] = mastery.rate();
-                in.note(
-                        mastery.low() <= truly[i] * usual && truly[i] * usual <= mastery.high());
+                in.note(mastery.low() <= truly[i] * usual && truly[i] * usual <= mastery.high());
             }
             rank += Ranks.correlation(truly, ours) / Move.values().length;
         }

@@ -19,8 +19,8 @@ final class Telling {
     /// Nine chances in ten lie within so many standard deviations.
     private static final double NINE_IN_TEN = 1.6448536269514722;
 
-    /// What the model may be off in a skill, as a logarithm: how tables go wrong, and how many slips
-    /// in a quotient are mended unseen, is assumed.
+    /// What the model may be off in a skill, as a logarithm: how tables go wrong, and how many
+    /// slips in a quotient are mended unseen, is assumed.
     private static final double OFF_IN_SKILLS = 0.2;
 
     private final MasteryTally tally;
@@ -59,7 +59,7 @@ final class Telling {
         double off = (Math.log(demand.times()) - log) / deviation;
         double good = new NormalDistribution().cumulativeProbability(off);
         double prior = population.covariance(strand.index(), strand.index());
-        NeededProblems needed = 
+        NeededProblems needed =
                 new NeededProblems(
                         posterior, strand, prior, demand.times(), demand.expected(strand));
         Statement statement = Statement.of(good, needed.isEnough());
@@ -112,9 +112,7 @@ final class Telling {
 
     /// How many slips were expected of a usual pupil, old answers counting as much as new ones.
     private double expected(Strand strand) {
-        return days.stream()
-                .mapToDouble(counted -> counted.day().expected()[strand.index()])
-                .sum();
+        return days.stream().mapToDouble(counted -> counted.day().expected()[strand.index()]).sum();
     }
 
     /// How often a step of `move` goes wrong for a usual pupil, as the pupil has met it, or else as

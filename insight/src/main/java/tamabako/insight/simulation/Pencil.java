@@ -7,6 +7,10 @@ final class Pencil {
 
     private final Fate fate;
 
+    /// A longer number is written as it stands on the frame: one figure more or another first one
+    /// could be too large for any number here.
+    private static final int MOST_FIGURES = 18;
+
     Pencil(Fate fate) {
         this.fate = fate;
     }
@@ -21,7 +25,8 @@ final class Pencil {
         if (fate.falls(SlipKind.WRITTEN_LENGTH, 0, Fate.NO_ROD, 0.4)) {
             written = figures + "0";
         }
-        return Integer.signum(Long.signum(answer)) * Long.parseLong(written);
+        String fits = written.length() > MOST_FIGURES ? figures : written;
+        return Integer.signum(Long.signum(answer)) * Long.parseLong(fits);
     }
 
     private String digit(String figures, int at, String otherwise) {

@@ -13,6 +13,10 @@ final class Ranking {
     private static final SlipKind[] KINDS = SlipKind.values();
     private static final int KIND_SHIFT = 28;
 
+    /// Shares that differ by less are the same but for rounding; so the order does not depend on
+    /// the order of additions.
+    private static final double ROUNDED = 1e-12;
+
     private final Weighed weighing;
     private final int places;
     private final BigDecimal difference;
@@ -59,14 +63,15 @@ final class Ranking {
             }
         }
         slips.add(noneKnown());
-        slips.sort(Comparator.comparingDouble(Slip::share).reversed());
+        slips.sort(Comparator.comparingLong(slip -> -Math.round(slip.share() / ROUNDED)));
         return slips.subList(0, Math.min(slips.size(), Finding.MOST_SLIPS));
     }
 
     private boolean isLikelier(int i, int than) {
         double here = ofSpot(i);
         double there = ofSpot(than);
-        return here > there || (here == there && weighing.share(i) > weighing.share(than));
+        return here > there + ROUNDED
+                || (here > there - ROUNDED && weighing.share(i) > weighing.share(than) + ROUNDED);
     }
 
     private double ofSpot(int i) {

@@ -11,6 +11,7 @@ import tamabako.problems.Problem;
 /// @param occasions how many occasions for slips there are, by [Slot]
 /// @param steps how many steps of the hand there are, by index of their [Move]
 /// @param cells how many there are, by index of their [Cell]
+@SuppressWarnings("ArrayRecordComponent") // handed on within the package, compared by nobody
 record Tally(double[] occasions, int[] steps, int[] cells) {
 
     /// That of all slips of a problem.

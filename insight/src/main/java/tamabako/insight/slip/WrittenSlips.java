@@ -46,7 +46,7 @@ final class WrittenSlips {
     /// Adds those that change the answer by `tenths`.
     void add(long tenths) {
         int length = length();
-        Sought change = tenths % unit == 0 ? Sought.of(10 * sign * (tenths / unit)) : HALVES;
+        Sought change = tenths % unit == 0 ? Sought.of(10L * sign * (tenths / unit)) : HALVES;
         int place = change.place();
         if (change.isOfOneDigit() && place < length) {
             digit(place, place == length - 1 && length > 1);

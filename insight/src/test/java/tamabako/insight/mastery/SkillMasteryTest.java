@@ -30,13 +30,11 @@ class SkillMasteryTest {
     }
 
     private static PupilMastery told(MasteryTally tally) {
-        return tally.told(
-                MasteryPopulation.shipped().with(Forgetting.NONE), Demand.of(tally));
+        return tally.told(MasteryPopulation.shipped().with(Forgetting.NONE), Demand.of(tally));
     }
 
     private static void add(MasteryTally tally, Problem problem, String answer) {
-        MasteryAnswer.of(EventTable.of(problem), Attempt.of(problem, answer))
-                .ifPresent(tally::add);
+        MasteryAnswer.of(EventTable.of(problem), Attempt.of(problem, answer)).ifPresent(tally::add);
     }
 
     /// Products of a pupil who slips by `rates`.
@@ -74,8 +72,7 @@ class SkillMasteryTest {
 
     @Test
     void whoMisplacesProductsIsToldApartFromWhoseTableIsWeak() {
-        MasteryTally tally =
-                products(Rates.shipped().with(SlipKind.PRODUCT_MISPLACED, 0.02), 150);
+        MasteryTally tally = products(Rates.shipped().with(SlipKind.PRODUCT_MISPLACED, 0.02), 150);
 
         assertThat(of(tally, Skill.PLACE_OF_PRODUCT).statement()).isEqualTo(Statement.NOT_YET);
         assertThat(of(tally, Skill.TABLES).statement()).isNotEqualTo(Statement.NOT_YET);

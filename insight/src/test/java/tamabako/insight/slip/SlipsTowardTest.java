@@ -84,11 +84,11 @@ class SlipsTowardTest {
         return told;
     }
 
-    /// Of one to ten rows of up to fourteen digits, some alike or zero, some with decimals, some with
+    /// Of one to ten rows of up to fifteen digits, some alike or zero, some with decimals, some with
     /// totals below zero on the way and at the end.
     static Column column(Draw draw) {
         int places = draw.chance(1, 3) ? draw.between(1, 3) : 0;
-        int digits = draw.length(14 - places);
+        int digits = draw.length(15 - places);
         boolean below = draw.chance(1, 4);
         List<BigDecimal> rows = new ArrayList<>();
         BigDecimal total = BigDecimal.ZERO;
