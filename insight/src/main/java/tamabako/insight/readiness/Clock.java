@@ -82,10 +82,7 @@ final class Clock {
         TimeSums sums = TimeSums.of(logs, standing.variety().problem(), limit - mean + reach);
         for (int z = 0; z < Draws.TOGETHER.length; z++) {
             for (int e = 0; e < APART; e++) {
-                double here =
-                        mean
-                                + shared * Draws.TOGETHER[z]
-                                + timed.own * Draws.ALONE[e];
+                double here = mean + shared * Draws.TOGETHER[z] + timed.own * Draws.ALONE[e];
                 sums.going(limit - here, going[z * APART + e], logs.length);
             }
         }
@@ -110,8 +107,7 @@ final class Clock {
                                 pace.mean(field)
                                         - faster[s]
                                         + pace.shared(field) * Draws.TOGETHER[z]
-                                        + (spread * spread + timed.own * timed.own)
-                                                / 2);
+                                        + (spread * spread + timed.own * timed.own) / 2);
                 double[] chances = new double[timed.logs.length];
                 double here = 0;
                 double single = 0;

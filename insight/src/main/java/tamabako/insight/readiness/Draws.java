@@ -74,8 +74,8 @@ final class Draws {
         return turns - Math.floor(turns);
     }
 
-    /// How likely each place of [#TOGETHER] is for a pupil whose unknown part stands at the standard
-    /// normal value `normal`; the rest is the day's.
+    /// How likely each place of [#TOGETHER] is for a pupil whose unknown part stands at the
+    /// standard normal value `normal`; the rest is the day's.
     private static double[] together(double unknown, double normal) {
         double[] weights = TOGETHER_WEIGHTS.clone();
         double at = Math.sqrt(unknown) * normal;

@@ -60,9 +60,7 @@ public record ForecastsHeld(List<Recalibration.Outcome> outcomes) {
     public Verdict verdict() {
         double spread =
                 Math.sqrt(
-                        outcomes.stream()
-                                .mapToDouble(one -> one.told() * (1 - one.told()))
-                                .sum());
+                        outcomes.stream().mapToDouble(one -> one.told() * (1 - one.told())).sum());
         double off = passed() - foretold();
         // Half an exam, for exams are whole.
         if (Math.abs(off) <= NINE_IN_TEN * spread + 0.5) {
@@ -82,8 +80,7 @@ public record ForecastsHeld(List<Recalibration.Outcome> outcomes) {
         List<Group> groups = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             List<Recalibration.Outcome> here =
-                    sorted.subList(
-                            i * sorted.size() / count, (i + 1) * sorted.size() / count);
+                    sorted.subList(i * sorted.size() / count, (i + 1) * sorted.size() / count);
             groups.add(
                     new Group(
                             here.stream()

@@ -32,9 +32,7 @@ public final class HeldWords {
         if (!held.isTold()) {
             String key = exams == 0 ? "held.none" : exams == 1 ? "held.one" : "held.few";
             return List.of(
-                    phrases.say(
-                            key,
-                            Map.of("exams", exams, "needed", ForecastsHeld.NEEDED)));
+                    phrases.say(key, Map.of("exams", exams, "needed", ForecastsHeld.NEEDED)));
         }
         List<String> said = new ArrayList<>();
         said.add(
@@ -54,8 +52,7 @@ public final class HeldWords {
                         Map.of()));
         said.add(
                 exams < Recalibration.NEEDED
-                        ? phrases.say(
-                                "held.uncorrected", Map.of("needed", Recalibration.NEEDED))
+                        ? phrases.say("held.uncorrected", Map.of("needed", Recalibration.NEEDED))
                         : phrases.say("held.corrected", Map.of("exams", exams)));
         return said;
     }

@@ -76,8 +76,7 @@ final class PaceShape {
     /// The logarithms of the times of the problems of a section by this shape.
     double[] logs(Outline.Part part) {
         return part.tasks().stream()
-                .mapToDouble(task ->
-                        Math.log(task.seconds()) + longer(part.field(), task.parts()))
+                .mapToDouble(task -> Math.log(task.seconds()) + longer(part.field(), task.parts()))
                 .toArray();
     }
 

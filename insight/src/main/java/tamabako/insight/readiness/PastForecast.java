@@ -21,8 +21,8 @@ public final class PastForecast {
     /// Of a grade with ranks it is the chance of the rank that was to be reached next, and whether
     /// that or a higher one was.
     ///
-    /// @param answers all of the pupil; those of the day of the exam and later ones, and those of no
-    ///   known day, are left out
+    /// @param answers all of the pupil; those of the day of the exam and later ones, and those of
+    ///   no known day, are left out
     /// @param outline of the grade that was sat
     public static Optional<Recalibration.Outcome> of(
             List<Worked> answers, Variety variety, Outline outline, ExamOutcome outcome) {

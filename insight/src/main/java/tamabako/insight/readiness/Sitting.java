@@ -78,8 +78,7 @@ final class Sitting {
         int lowest = draws.lowest() - DAY_STEP * dayMost - Help.FEWER_STEPS;
         int highest = draws.highest() + DAY_STEP * dayMost;
         double[] slips = parts.get(section).tasks().stream().mapToDouble(Task::slips).toArray();
-        return new FirstProblems(
-                slips, standing.slips(), lowest, highest, goals.reading(section));
+        return new FirstProblems(slips, standing.slips(), lowest, highest, goals.reading(section));
     }
 
     /// For each pace the chance that all problems are done.
@@ -143,8 +142,7 @@ final class Sitting {
                     i,
                     used,
                     fewer,
-                    (at, weight) ->
-                            sum[0] += weight * goals.chance(used, at, goal, scores, spare));
+                    (at, weight) -> sum[0] += weight * goals.chance(used, at, goal, scores, spare));
             count++;
         }
         return sum[0] / count;

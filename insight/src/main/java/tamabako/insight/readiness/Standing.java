@@ -24,8 +24,7 @@ public final class Standing {
     private Standing(List<List<Worked>> answers, Variety variety, OptionalLong today) {
         this.variety = variety;
         this.shape = new PaceShape(answers, today);
-        this.answers =
-                answers.stream().map(some -> some.stream().map(shape::of).toList()).toList();
+        this.answers = answers.stream().map(some -> some.stream().map(shape::of).toList()).toList();
         this.weights = answers.stream().map(some -> weights(some, today)).toList();
         long seen =
                 answers.stream()

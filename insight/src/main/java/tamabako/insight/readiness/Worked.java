@@ -68,7 +68,8 @@ public record Worked(
 
     private static Optional<WorkParts> parts(Attempt attempt, Task task) {
         double seconds = attempt.seconds().orElse(0);
-        return task.parts().filter(parts -> PaceAnswer.isPossible(attempt.problem(), parts, seconds));
+        return task.parts()
+                .filter(parts -> PaceAnswer.isPossible(attempt.problem(), parts, seconds));
     }
 
     /// The same answer held against a time of which the logarithm is `longer` more.

@@ -95,8 +95,7 @@ class ForecastsHeldTest {
         assertThat(few.correction()).isEqualTo(Recalibration.NONE);
         assertThat(enough.correction().of(0.8)).isLessThan(0.7);
         assertThat(HeldJson.of(few).at("/forecasts/correction").isMissingNode()).isTrue();
-        assertThat(HeldJson.of(enough).at("/forecasts/correction/slope").asDouble())
-                .isPositive();
+        assertThat(HeldJson.of(enough).at("/forecasts/correction/slope").asDouble()).isPositive();
         assertThat(HeldWords.of(Locale.JAPANESE).say(enough).getLast()).contains("50件");
     }
 }

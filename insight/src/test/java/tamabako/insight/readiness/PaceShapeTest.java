@@ -85,7 +85,12 @@ class PaceShapeTest {
 
     private static double runsOut(List<Worked> practice, Outline outline) {
         Standing standing = Standing.of(practice, Variety.USUAL);
-        return Forecast.PLAIN.of(standing, outline).sections().getFirst().told().orElseThrow()
+        return Forecast.PLAIN
+                .of(standing, outline)
+                .sections()
+                .getFirst()
+                .told()
+                .orElseThrow()
                 .timeRunsOut();
     }
 

@@ -51,8 +51,7 @@ class PastForecastTest {
         later.addAll(answers(DAY, 30));
         later.addAll(answers(DAY.plusDays(9), 30));
         later.addAll(Papers.answers(Papers.COLUMNS, 30, 30, 0.2, 0));
-        Standing standing =
-                Standing.of(before, Variety.USUAL, OptionalLong.of(DAY.toEpochDay()));
+        Standing standing = Standing.of(before, Variety.USUAL, OptionalLong.of(DAY.toEpochDay()));
         double told =
                 Forecast.PLAIN.of(standing, Papers.twoSections()).pass().orElseThrow().likely();
 
@@ -83,8 +82,7 @@ class PastForecastTest {
                         0,
                         Papers.twoSections().parts().toArray(Outline.Part[]::new));
         List<Worked> answers = answers(DAY.minusDays(3), 24);
-        Standing standing =
-                Standing.of(answers, Variety.USUAL, OptionalLong.of(DAY.toEpochDay()));
+        Standing standing = Standing.of(answers, Variety.USUAL, OptionalLong.of(DAY.toEpochDay()));
         Readiness told = Forecast.PLAIN.of(standing, outline);
         assertThat(told.next().orElseThrow().id()).isEqualTo("2");
         double second = told.ranks().get(1).chance().likely();

@@ -51,8 +51,7 @@ public final class OutcomeJson {
         Optional<String> rank = fields.find("rank", one -> Fields.textOf(one, "\"1\""));
         if (rank.isPresent() && came != Came.PASSED) {
             throw new Unreadable(
-                    "outcome",
-                    new Reason.UnknownWord(came.word(), List.of(Came.PASSED.word())));
+                    "outcome", new Reason.UnknownWord(came.word(), List.of(Came.PASSED.word())));
         }
         ExamOutcome outcome =
                 new ExamOutcome(
@@ -70,8 +69,8 @@ public final class OutcomeJson {
     private static Came came(JsonNode node) {
         List<String> known = Stream.of(Came.values()).map(Came::word).toList();
         return Came.find(node.asText())
-                .orElseThrow(() ->
-                        new Unreadable(new Reason.UnknownWord(Fields.shown(node), known)));
+                .orElseThrow(
+                        () -> new Unreadable(new Reason.UnknownWord(Fields.shown(node), known)));
     }
 
     private static LocalDate day(JsonNode node) {

@@ -45,8 +45,7 @@ class ReachedTest {
         int others = sheet.sections().size() - 1;
 
         assertThat(Reached.of(sheet, points(sheet, 0, least)).orElseThrow().passed()).isTrue();
-        assertThat(Reached.of(sheet, points(sheet, 0, least - 1)).orElseThrow().passed())
-                .isFalse();
+        assertThat(Reached.of(sheet, points(sheet, 0, least - 1)).orElseThrow().passed()).isFalse();
         assertThat(Reached.of(sheet, points(sheet, 1, least - others)).orElseThrow().passed())
                 .isTrue();
     }
@@ -66,9 +65,7 @@ class ReachedTest {
         Elective elective = grade.elective().orElseThrow();
         int least = ((Pass.PointsInEach) grade.pass()).points();
         Map<String, Integer> points = points(grade, least, least);
-        elective.of().stream()
-                .skip(elective.choose())
-                .forEach(section -> points.put(section, 0));
+        elective.of().stream().skip(elective.choose()).forEach(section -> points.put(section, 0));
 
         assertThat(Reached.of(grade, points).orElseThrow().passed()).isTrue();
         points.put(elective.of().getFirst(), 0);

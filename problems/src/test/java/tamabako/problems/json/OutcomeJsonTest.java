@@ -19,7 +19,8 @@ class OutcomeJsonTest {
     private static final String LINE =
             """
             {"pupil":"aoi","outcome":"passed","ladder":"dan-six-sections","grade":"dan",\
-            "day":"2026-06-14","rank":"jun-2","points":{"columns":120,"products":115}}""";
+            "day":"2026-06-14","rank":"jun-2","points":{"columns":120,"products":115}}\
+            """;
 
     @Test
     void whatIsWrittenIsReadAgain() {
