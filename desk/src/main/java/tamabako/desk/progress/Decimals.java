@@ -16,4 +16,9 @@ final class Decimals {
     static long hundredths(double share) {
         return Math.round(100 * share);
     }
+
+    /// A chance in whole hundredths: 1 to 99, for nothing is sure.
+    static long chance(double chance) {
+        return Math.clamp(hundredths(chance), 1, 99);
+    }
 }

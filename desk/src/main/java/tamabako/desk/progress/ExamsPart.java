@@ -35,7 +35,7 @@ public record ExamsPart(List<Line> exams) {
         String rank = GradeName.rank(ladders, exam.outcome(), language);
         String foretold =
                 exam.foretold()
-                        .map(one -> words.say("exams.foretold", Decimals.hundredths(one.told())))
+                        .map(one -> words.say("exams.foretold", Decimals.chance(one.told())))
                         .orElseGet(() -> words.say("exams.not-foretold"));
         return new Line(
                 Days.say(exam.outcome().day(), language),

@@ -106,7 +106,7 @@ record GroupProgressPage(ClassBook book, Progress progress, NextOnLadder next, P
     /// The chance to pass that grade, in hundredths as it is shown.
     static OptionalLong chance(Optional<Readiness> grade) {
         return grade.flatMap(Readiness::pass)
-                .map(pass -> OptionalLong.of(Decimals.hundredths(pass.likely())))
+                .map(pass -> OptionalLong.of(Decimals.chance(pass.likely())))
                 .orElse(OptionalLong.empty());
     }
 

@@ -44,9 +44,9 @@ public record ReadinessPart(String ladder, List<Choice> choices, List<GradeLine>
 
         static Band of(Chance chance) {
             return new Band(
-                    Decimals.hundredths(chance.low()),
-                    Decimals.hundredths(chance.likely()),
-                    Decimals.hundredths(chance.high()));
+                    Decimals.chance(chance.low()),
+                    Decimals.chance(chance.likely()),
+                    Decimals.chance(chance.high()));
         }
 
         /// How wide the band is, and wide enough to be seen.

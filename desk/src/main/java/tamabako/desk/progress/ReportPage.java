@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import tamabako.desk.book.Missing;
 import tamabako.desk.web.Access;
 import tamabako.desk.web.Days;
@@ -96,6 +97,7 @@ record ReportPage(
                 .limit(MOST_PRAISED)
                 .map(move -> words.say("family.move." + move.move().word()))
                 .forEach(well::add);
+        skills(judged, Statement.MASTERED, words).forEach(well::add);
         if (well.isEmpty()) {
             well.add(words.say("family.keeps-at-it"));
         }
@@ -118,6 +120,13 @@ record ReportPage(
                 .toList();
     }
 
+    private static Stream<String> skills(Judged judged, Statement statement, Words words) {
+        return judged.mastery().stream()
+                .flatMap(mastery -> mastery.skills().stream())
+                .filter(skill -> skill.statement() == statement)
+                .map(skill -> words.say("family.skill." + skill.skill().word()));
+    }
+
     private static List<String> practising(Judged judged, Words words) {
         List<String> practising =
                 new ArrayList<>(
@@ -126,6 +135,7 @@ record ReportPage(
                                 .limit(MOST_PRACTISED)
                                 .map(move -> words.say("family.move." + move.move().word()))
                                 .toList());
+        skills(judged, Statement.NOT_YET, words).forEach(practising::add);
         if (practising.isEmpty()) {
             practising.add(words.say("family.practise-all"));
         }

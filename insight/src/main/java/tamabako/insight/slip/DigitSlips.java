@@ -30,8 +30,7 @@ final class DigitSlips {
         long code = Code.of(heard ? Way.DIGIT_MISHEARD : Way.DIGIT_MISREAD, 0);
         for (int as = 0; as <= 9; as++) {
             if (as != digit) {
-                double weight =
-                        heard ? Weights.misheard(digit, as) : Weights.misread(digit, as);
+                double weight = heard ? Weights.misheard(digit, as) : Weights.misread(digit, as);
                 slips.add(as - digit, Code.with(code, digit, as), weight);
             }
         }

@@ -133,9 +133,7 @@ public final class EventTable {
     /// The single slips that lead to the answer `written`.
     Events leadingTo(BigDecimal written) {
         OptionalLong off = tenths(written);
-        return off.isEmpty() || off.getAsLong() == 0
-                ? Events.none()
-                : toward(off.getAsLong());
+        return off.isEmpty() || off.getAsLong() == 0 ? Events.none() : toward(off.getAsLong());
     }
 
     private Events toward(long tenths) {

@@ -1,7 +1,6 @@
 package tamabako.insight.slip;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tamabako.frame.Cause;

@@ -54,8 +54,7 @@ final class ReadingSlips {
         int digit = (int) (high % 10);
         events.after(where, place);
         if (sought.isOfOneDigit()) {
-            DigitSlips.of(digit, heard)
-                    .add(sign * Tens.power(place), at(place), effect, events);
+            DigitSlips.of(digit, heard).add(sign * Tens.power(place), at(place), effect, events);
         }
         if (sought.isNinefold() && high > 9) {
             swapped(place, high / 10, digit, sign);

@@ -158,8 +158,8 @@ final class RowSlips {
     }
 
     /// The weight of a jump from one of the digits of a row: the eye leaves it at any of them as
-    /// likely, and goes up as often as down. Where it leaves the row before its first digit, another
-    /// row is read, and where there is no row above or below, there is no jump.
+    /// likely, and goes up as often as down. Where it leaves the row before its first digit,
+    /// another row is read, and where there is no row above or below, there is no jump.
     static double jumpWeighs(Way way, int length) {
         return Weights.of(way) / (2 * length);
     }

@@ -72,8 +72,7 @@ class ColumnTallyTest {
         assertThat(listed.slips()).isPositive();
 
         for (SlipKind kind : SlipKind.values()) {
-            assertThat(table.occasions(kind))
-                    .isCloseTo(listed.occasions(kind), within(ROUNDED));
+            assertThat(table.occasions(kind)).isCloseTo(listed.occasions(kind), within(ROUNDED));
         }
         for (Move move : Move.values()) {
             assertThat(table.steps(move)).isEqualTo(listed.steps(move));

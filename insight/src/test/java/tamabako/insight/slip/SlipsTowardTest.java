@@ -39,8 +39,7 @@ class SlipsTowardTest {
                     }
                 });
         assertThat(met).containsAll(EnumSet.range(Way.CARRY_LEFT_OUT, Way.WRITTEN_POINT_RIGHT));
-        assertThat(met)
-                .containsAll(EnumSet.range(Way.COMPLEMENT_ALL_NINES, Way.LOAN_NOT_RETURNED));
+        assertThat(met).containsAll(EnumSet.range(Way.COMPLEMENT_ALL_NINES, Way.LOAN_NOT_RETURNED));
     }
 
     @Test
@@ -78,14 +77,13 @@ class SlipsTowardTest {
             long code = events.code(i);
             told.add(
                     "%s %x after %d, %d off"
-                            .formatted(
-                                    Code.way(code), code, events.moment(i), events.tenths(i)));
+                            .formatted(Code.way(code), code, events.moment(i), events.tenths(i)));
         }
         return told;
     }
 
-    /// Of one to ten rows of up to fifteen digits, some alike or zero, some with decimals, some with
-    /// totals below zero on the way and at the end.
+    /// Of one to ten rows of up to fifteen digits, some alike or zero, some with decimals, some
+    /// with totals below zero on the way and at the end.
     static Column column(Draw draw) {
         int places = draw.chance(1, 3) ? draw.between(1, 3) : 0;
         int digits = draw.length(15 - places);
@@ -141,8 +139,7 @@ class SlipsTowardTest {
                         assertThat(slip.way()).isEqualTo(same.way());
                         assertThat(slip.where()).isEqualTo(same.where());
                     }
-                    assertThat(found.explained())
-                            .isCloseTo(expected.explained(), within(1e-9));
+                    assertThat(found.explained()).isCloseTo(expected.explained(), within(1e-9));
                 });
     }
 
