@@ -1,5 +1,6 @@
 package tamabako.insight.plan;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -30,11 +31,18 @@ sealed interface Source {
     List<Problem> make(int count, long seed, Set<Problem> avoided);
 
     /// Problems as the papers of a grade have them in a section.
-    record OfSection(String ladder, Grade grade, Section section) implements Source {
+    ///
+    /// How such papers are made is dear to find, and may take much room: it is kept as long as
+    /// there is room, so that all pupils of a group get theirs by it. One thread at a time.
+    final class OfSection implements Source {
 
-        @Override
-        public List<Problem> make(int count, long seed, Set<Problem> avoided) {
-            Grade only =
+        private final String ladder;
+        private final Grade only;
+        private SoftReference<PaperMaker> kept = new SoftReference<>(null);
+
+        OfSection(String ladder, Grade grade, Section section) {
+            this.ladder = ladder;
+            this.only =
                     new Grade(
                             grade.id(),
                             grade.name(),
@@ -45,7 +53,11 @@ sealed interface Source {
                             grade.writing(),
                             Optional.empty(),
                             grade.cites());
-            PaperMaker maker = PaperMaker.of(ladder, only);
+        }
+
+        @Override
+        public synchronized List<Problem> make(int count, long seed, Set<Problem> avoided) {
+            PaperMaker maker = maker();
             Set<Problem> not = new HashSet<>(avoided);
             List<Problem> made = new ArrayList<>();
             for (long i = 0; made.size() < count; i++) {
@@ -57,6 +69,15 @@ sealed interface Source {
                 not.addAll(paper.problems());
             }
             return spread(made, count);
+        }
+
+        private PaperMaker maker() {
+            PaperMaker known = kept.get();
+            if (known == null) {
+                known = PaperMaker.of(ladder, only);
+                kept = new SoftReference<>(known);
+            }
+            return known;
         }
 
         /// Problems from the whole of the section, not only from its beginning.

@@ -52,12 +52,20 @@ public final class Search {
     }
 
     private static Optional<Drawing> drawing(Asked asked) {
-        Optional<Source> counted = counted(asked);
-        if (counted.isEmpty() && isCountedNone(asked)) {
-            return Optional.empty();
-        }
         List<Source> even = new ArrayList<>();
-        counted.ifPresent(even::add);
+        Optional<RodCounts> rods = RodCounts.of(asked);
+        if (rods.isPresent()) {
+            if (rods.get().count().signum() == 0) {
+                return Optional.empty();
+            }
+            even.add(rods.get());
+        } else if (!asked.allowsAll()) {
+            Optional<Completions> counts = Completions.of(asked, COUNTING_WORK);
+            if (counts.filter(Search::isNone).isPresent()) {
+                return Optional.empty();
+            }
+            counts.ifPresent(even::add);
+        }
         asked.digitsEach().ifPresent(each -> even.add(bags(asked, each)));
         if (even.isEmpty()) {
             even.add(new WholeColumns(asked));
@@ -77,34 +85,25 @@ public final class Search {
                 seldom = Optional.of(new Drawing(asked, kept, true));
             }
         }
+        // Dear to count, so only where chance finds nothing.
+        if (seldom.isEmpty()
+                && asked.allowsAll()
+                && Completions.of(asked, COUNTING_WORK).filter(Search::isNone).isPresent()) {
+            return Optional.empty();
+        }
         Source mixing = new Mixing(asked, start(asked));
         return found(mixing, asked, MOVED, 1) > 0
                 ? Optional.of(new Drawing(asked, mixing, false))
                 : seldom;
     }
 
-    /// A source that counts all columns of these signs and techniques, where they can be counted
-    /// and there are any.
-    private static Optional<Source> counted(Asked asked) {
-        Optional<Source> rods =
-                RodCounts.of(asked).filter(counts -> counts.count().signum() > 0).map(one -> one);
-        return rods.isPresent() || asked.allowsAll()
-                ? rods
-                : Completions.of(asked, COUNTING_WORK)
-                        .filter(counts -> counts.weight().signum() > 0)
-                        .map(one -> one);
+    private static boolean isNone(Completions counts) {
+        return counts.weight().signum() == 0;
     }
 
     private static Source bags(Asked asked, DigitCondition.DigitsEach each) {
         return LeadColumns.of(asked, each)
                 .orElseGet(() -> BagColumns.of(asked, new Bags(asked, each)));
-    }
-
-    private static boolean isCountedNone(Asked asked) {
-        return RodCounts.of(asked).filter(counts -> counts.count().signum() == 0).isPresent()
-                || Completions.of(asked, COUNTING_WORK)
-                        .filter(counts -> counts.weight().signum() == 0)
-                        .isPresent();
     }
 
     /// Where columns come from that are moved about then: from those that keep as much as can be
