@@ -119,7 +119,8 @@ async function round(now) {
   if (now.phase === 'closed') {
     sheet.leave();
     part('clock').hidden = true;
-    trouble('', true);
+    // What became of the last answers stays to be read, whichever comes first.
+    trouble(part('trouble').textContent ?? '', true);
     toAnotherRoom();
     box.send();
     return;
